@@ -46,6 +46,7 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'backups.decide': ['backups.cameBack', 'session.status', 'people.list', 'session.people', ...ofOutbox],
 	'shelf.save': ['shelf.get'],
 	'season.plan': ['season.open'],
+	'season.take': ['season.open'],
 	'squad.create': ['squad.list', 'squad.open'],
 	'squad.mark': ['squad.open'],
 	'squad.reports': ['squad.progress'],

@@ -50,7 +50,7 @@ export async function reportCommand(args: string[]): Promise<void> {
 	write(asked.out, await drawn(asked.kind, input))
 }
 
-const papers = ['A4', 'A3'] as const
+const papers = ['A4', 'Letter', 'A3'] as const
 const audiences = ['clinician', 'club'] as const
 interface Asked {
 	kind: KindName

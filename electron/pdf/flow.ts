@@ -8,7 +8,8 @@ import {
 import { actions, alert } from './blocks/boxes.ts'
 import { figure } from './blocks/figures.ts'
 import { heading, list, paragraph, signature } from './blocks/prose.ts'
-import { chart, isShortTable, table } from './blocks/tables.ts'
+import { isShortTable, table } from './blocks/tables.ts'
+import { chart } from './blocks/wall.ts'
 import { type Look, lengthOf, type Node } from './look.ts'
 import type { Page } from './page.ts'
 

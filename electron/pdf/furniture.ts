@@ -13,7 +13,10 @@ export interface PageFurniture {
 }
 /** @throws BadLogo where the clinic's logo cannot be drawn */
 export const furnitureOf = (document: LwDocument, look: Look, t: Speak): PageFurniture => ({
-	before: [letterhead(document, look), title(document, look), subject(document, look)],
+	before:
+		document.print === 'wall'
+			? wallHead(document, look)
+			: [letterhead(document, look), title(document, look), subject(document, look)],
 	after: basisNotes(document, look, t),
 	head: (page) => (page === 1 ? '' : runningHead(document, look)),
 	foot: (page, pages) => foot(document, look, t('page.number', { page, pages })),
@@ -48,9 +51,41 @@ function letterhead(document: LwDocument, { page, scale }: Look): Node {
 		],
 	}
 }
-function logo({ letterhead: { logo: given } }: LwDocument): Node[] {
+/** Two slim lines: on a wall the room belongs to the weeks. @throws BadLogo as above */
+function wallHead(document: LwDocument, { page, scale }: Look): Node[] {
+	const { clinicName, phone = '', colour } = document.letterhead
+	const told = document.subject.flatMap(([label, value], index) => [
+		{ text: `${index === 0 ? '' : '    '}${label} `, color: quiet },
+		{ text: value, bold: index === 0 },
+	])
+	return [
+		{
+			columns: [
+				...logo(document, 16),
+				words(clinicName, { bold: true, fontSize: scale.body, color: colour, width: '*' }),
+				{ text: phone, fontSize: scale.label, color: quiet, width: 'auto' },
+			],
+			columnGap: 8,
+		},
+		{ canvas: [{ type: 'rect', x: 0, y: 2, w: page.bodyPt, h: 1.4, color: colour }] },
+		{
+			columns: [
+				{ ...title(document, { scale, page, colour }), width: 'auto', noWrap: true },
+				{
+					text: told,
+					fontSize: scale.label,
+					alignment: 'right',
+					margin: [0, 0.55 * scale.label, 0, 0],
+				},
+			],
+			columnGap: 12,
+			margin: [0, 4, 0, 0],
+		},
+	]
+}
+function logo({ letterhead: { logo: given } }: LwDocument, side = 38): Node[] {
 	if (!given) return []
-	const room = { fit: [38, 38], width: 44 }
+	const room = { fit: [side, side], width: side + 6 }
 	const picture = logoOnce(given)
 	return ['svg' in picture ? { svg: picture.svg, ...room } : { image: picture.dataUrl, ...room }]
 }
@@ -108,12 +143,12 @@ function runningHead(document: LwDocument, { page, scale }: Look): Node {
 			words(document.running ?? '', { fontSize: scale.label, color: quiet }),
 			{ text: document.title, fontSize: scale.label, color: quiet, alignment: 'right' },
 		],
-		margin: [side, 24, side, 0],
+		margin: [side, document.print === 'wall' ? 14 : 24, side, 0],
 	}
 }
 function foot(document: LwDocument, { page }: Look, pageNumber: string): Node {
 	const [side] = page.margins
-	const size = document.print === 'wall' ? 14 : 7.2
+	const size = document.print === 'wall' ? 9 : 7.2
 	return {
 		columns: [
 			words(document.footer, { fontSize: size, color: quiet, width: '*' }),

@@ -7,6 +7,7 @@ import {
 	type BlockKind,
 	type BlockOf,
 	byKind,
+	cellTexts,
 	type ForEachKind,
 	type LwDocument,
 } from '../../shared/engine/report/document.ts'
@@ -33,11 +34,7 @@ const textsOf: ForEachKind<BlockKind, [], string[]> = {
 	actions: ({ items }) => items.flatMap(({ what, when, who }) => [what, when, who]),
 	alert: ({ title, text }) => [title, text],
 	table: ({ caption, head, rows }) => [caption, ...head, ...rows.flat()],
-	chart: ({ caption, head, rows }) => [
-		caption,
-		...head,
-		...rows.flat().flatMap(({ text, below = '', after = '' }) => [text, below, after]),
-	],
+	chart: ({ caption, head, rows }) => [caption, ...head, ...rows.flat().flatMap(cellTexts)],
 	figure: drawing,
 	'true-size': drawing,
 	signature: ({ name, registration, date }) => [name, registration, date],

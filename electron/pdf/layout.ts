@@ -1,11 +1,11 @@
 /** Document to pdfmake definition: the page, its furniture and its content. */
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { type Speak, speakFrom } from '../../shared/engine/words/speak.ts'
-import { patternTiles } from './blocks/tables.ts'
+import { patternTiles } from './blocks/patterns.ts'
 import { breakBefore } from './flow.ts'
 import { furnitureOf } from './furniture.ts'
 import { ink, type Look, type Node } from './look.ts'
-import { pageOf, scales } from './page.ts'
+import { pageOf, scaleOf } from './page.ts'
 import { contentOf } from './sheets.ts'
 
 interface Protection {
@@ -21,7 +21,7 @@ interface Protection {
 export function definitionOf(document: LwDocument, protection?: Protection): object {
 	const t = speakFrom(document.furniture)
 	const page = pageOf(document)
-	const scale = scales[document.print ?? 'body']
+	const scale = scaleOf(document)
 	const look: Look = { colour: document.letterhead.colour, page, scale }
 	const furniture = furnitureOf(document, look, t)
 	return {

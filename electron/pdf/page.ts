@@ -22,8 +22,8 @@ export interface Scale {
 	chart: number
 	gap: number
 }
-/** One scale a use: a report, a letter on one page, a chart on a wall (nothing under 14 pt). */
-export const scales: Record<NonNullable<LwDocument['print']>, Scale> = {
+/** One scale a use: a report, a letter on one page, a chart on a wall. */
+const scales: Record<NonNullable<LwDocument['print']>, Scale> = {
 	body: {
 		body: 10,
 		small: 8.2,
@@ -57,21 +57,30 @@ export const scales: Record<NonNullable<LwDocument['print']>, Scale> = {
 		gap: 0.55,
 	},
 	wall: {
-		body: 14,
-		small: 14,
-		note: 14,
-		strong: 14,
-		lead: 16,
-		title: 26,
-		heading: 18,
-		sub: 16,
-		caption: 14,
-		cell: 14,
-		head: 14,
-		label: 14,
-		chart: 20,
-		gap: 0.8,
+		body: 11,
+		small: 10,
+		note: 10,
+		strong: 11,
+		lead: 12,
+		title: 20,
+		heading: 15,
+		sub: 14,
+		caption: 10,
+		cell: 10,
+		head: 11,
+		label: 10,
+		chart: 15,
+		gap: 0.6,
 	},
+}
+/** How much larger everything is on the large sheet of a wall. */
+const onLargeSheet = 1.4
+/** The type scale of a document. */
+export function scaleOf({ print = 'body', paper }: LwDocument): Scale {
+	const scale = scales[print]
+	if (print !== 'wall' || paper !== 'A3') return scale
+	const larger = Object.entries(scale).map(([use, points]) => [use, points * onLargeSheet])
+	return { ...scale, ...Object.fromEntries(larger) }
 }
 export interface Page {
 	size: 'A4' | 'LETTER' | 'A3'
@@ -83,19 +92,21 @@ export interface Page {
 	/** A tenth of the room a heading needs below it. */
 	lineRoom: number
 }
+/** Room for the foot, points. */
+const bottomOf = { body: 58, compact: 48, wall: 40 } as const
 /** Paper, margins and body of a document, in points. */
 export function pageOf({ paper = 'A4', landscape = false, print = 'body' }: LwDocument): Page {
 	const [short, long] = papers[paper]
-	const side = print === 'wall' ? 36 : 54
+	const side = print === 'wall' ? 30 : 54
 	const widthPt = landscape ? long : short
 	return {
 		size: paper === 'Letter' ? 'LETTER' : paper,
 		orientation: landscape ? 'landscape' : 'portrait',
 		widthPt,
 		heightPt: landscape ? short : long,
-		margins: [side, print === 'wall' ? 54 : 46, side, print === 'compact' ? 48 : 58],
+		margins: [side, print === 'wall' ? 30 : 46, side, bottomOf[print]],
 		bodyPt: widthPt - 2 * side,
-		lineRoom: print === 'wall' ? 14 : print === 'compact' ? 4.5 : 6.5,
+		lineRoom: print === 'compact' ? 4.5 : 6.5,
 	}
 }
 /** The margin a printer needs, mm, round a figure at true size. */

@@ -3,7 +3,13 @@
  */
 import { Box } from '@mui/material'
 import { Fragment, type ReactNode, useMemo } from 'react'
-import type { Block, LwDocument } from '../../shared/engine/report/document.ts'
+import {
+	type Block,
+	type ChartEntry,
+	cellTexts,
+	entriesOf,
+	type LwDocument,
+} from '../../shared/engine/report/document.ts'
 import { patternCss } from '../../shared/engine/report/html/style.ts'
 import { logoUrl } from '../../shared/engine/report/logo.ts'
 import { speakFrom } from '../../shared/engine/words/speak.ts'
@@ -145,14 +151,11 @@ function BlockView({ block }: { block: Block }) {
 					caption={block.caption}
 					head={block.head}
 					rows={block.rows.map((row) =>
-						row.map(({ text, below, pattern }) => (
-							<span
-								key={`${text} ${below}`}
-								style={pattern ? { display: 'block', background: patternCss[pattern] } : undefined}
-							>
-								<strong>{text}</strong> {below}
-							</span>
-						)),
+						row.map((cell) =>
+							entriesOf(cell).map((entry) => (
+								<ChartEntryView key={cellTexts(entry).join(' ')} entry={entry} />
+							)),
+						),
 					)}
 				/>
 			)
@@ -215,5 +218,17 @@ export function DocumentView({ document }: { document: LwDocument }) {
 			) : null}
 			<p className="small">{document.footer}</p>
 		</Box>
+	)
+}
+
+/** What is worn in one session of the wall chart. */
+function ChartEntryView({ entry }: { entry: ChartEntry }) {
+	const { text, after, beside, below, pattern } = entry
+	return (
+		<span
+			style={pattern ? { display: 'block', background: patternCss[pattern] } : { display: 'block' }}
+		>
+			<strong>{[text, after].filter(Boolean).join(' ')}</strong> {beside} {below}
+		</span>
 	)
 }

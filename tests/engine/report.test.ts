@@ -213,12 +213,14 @@ describe('the season chart', () => {
 		const worn = { insert: true, buying: true } as const
 		const input = { visit, clinic, plan, paper: 'A4', draft: false, on } as const
 		const chart = seasonChart({ ...worn, ...input })
-		const grid = chart.blocks[0]
-		if (grid?.kind !== 'chart') throw new Error('the chart comes first')
-		expect(grid.rows.map((row) => row[0]?.text)).toEqual(['5', '6', '7'])
-		expect(grid.rows[0]?.[1]).toMatchObject({ text: 'A+', pattern: 'plain' })
-		expect(grid.rows[0]?.[2]).toMatchObject({ text: 'B+', pattern: 'rising' })
-		expect(grid.rows[2]?.at(-1)?.below).toBe('new A')
+		const grid = chart.blocks.at(-1)
+		if (grid?.kind !== 'chart') throw new Error('the weeks come last')
+		expect(grid.rows.map((row) => row[0]?.text)).toEqual(['1 Feb', '8 Feb', '15 Feb'])
+		expect(grid.rows[0]?.[2]).toMatchObject({ text: 'A+', pattern: 'plain', beside: '18:00' })
+		expect(grid.rows[0]?.[6]).toMatchObject({ text: 'B+', pattern: 'rising', beside: '*' })
+		expect(grid.rows[1]?.[3]).toEqual({ text: '', beside: 'off' })
+		expect(grid.rows[2]?.[4]?.below).toBe('new A')
+		expect(grid.rows[2]?.[6]).toMatchObject({ text: 'none', beside: '*', unusual: true })
 		const waiting = JSON.stringify(seasonChart({ ...worn, ...input, buying: false }))
 		expect(waiting).not.toContain('new A')
 		expect(waiting).not.toContain('replace by')

@@ -4,6 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
 import { assess } from '../../shared/engine/assess.ts'
+import { addDays } from '../../shared/engine/plain/days.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { type KindName, kindNames, kinds } from '../../shared/engine/report/kinds.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
@@ -19,7 +20,7 @@ const prose = (document: LwDocument): string[] =>
 			: [],
 	)
 /** Margins of the kinds that have narrower ones than 50 points. */
-const marginOf: Partial<Record<KindName, number>> = { 'season-chart': 34, 'insert-order': 28 }
+const marginOf: Partial<Record<KindName, number>> = { 'season-chart': 29, 'insert-order': 28 }
 function inside(pages: Page[], edge: number) {
 	for (const page of pages)
 		for (const item of page.items) {
@@ -135,17 +136,38 @@ describe('every kind as pages', () => {
 			).length,
 		).toBeLessThanOrEqual(5)
 	})
-	it.each(['A4', 'A3'] as const)('prints nothing on the %s chart under 14 pt', async (paper) => {
+	it.each([
+		['A4', 595.28],
+		['Letter', 612],
+		['A3', 841.89],
+	] as const)('holds half a season on one page of %s, its letters large', async (paper, width) => {
+		const input = inputOf(measured(demoNames[0]!), 'season-chart', { paper })
+		const day = (week: number, weekday: number) => addDays('2027-02-01', 7 * week + weekday)
+		const sessions = Array.from({ length: 26 }, (_, week) =>
+			[1, 3, 5].map((weekday) => ({
+				date: day(week, weekday),
+				start: week % 3 === 0 && weekday === 5 ? '19:30' : '18:00',
+				kind: weekday === 5 ? ('match' as const) : ('training' as const),
+				surface: 'natural-firm',
+				pair: week % 4 === 0 ? 'p2' : 'p1',
+			})),
+		).flat()
+		const pairs = [
+			{ id: 'p1', letter: 'A', name: 'match boots', sole: 'firm-ground' },
+			{ id: 'p2', letter: 'B', name: 'trainers', sole: 'trail', replaceBy: '2027-05-01' },
+		]
 		const pages = await pagesOf(
-			await renderPdf(
-				kinds['season-chart'].compose(inputOf(measured(demoNames[0]!), 'season-chart', { paper })),
-			),
+			await renderPdf(kinds['season-chart'].compose({ ...input, plan: { sessions, pairs } })),
 		)
-		expect(pages[0]!.width).toBeCloseTo(paper === 'A4' ? 841.89 : 1190.55, 1)
-		// the contact line of the letterhead belongs to the wall as well
-		for (const page of pages)
-			for (const item of page.items) expect(item.size, item.str).toBeGreaterThanOrEqual(13.99)
-		expect(wordsOf(pages)).toMatch(/new A/)
+		expect(pages).toHaveLength(1)
+		expect(pages[0]!.width).toBeCloseTo(width, 1)
+		const words = wordsOf(pages)
+		for (const date of ['1 Feb', '26 Jul', 'new B', 'match boots']) expect(words).toContain(date)
+		for (const item of pages[0]!.items) {
+			expect(item.size, item.str).toBeGreaterThanOrEqual(8)
+			if (/^[AB]$/.test(item.str.trim())) expect(item.size).toBeGreaterThanOrEqual(10.1)
+		}
+		inside(pages, 29)
 	})
 	it('prints on Letter where the clinic asks for it', async () => {
 		const pages = await pagesOf(

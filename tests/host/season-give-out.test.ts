@@ -27,6 +27,9 @@ describe('giving out', () => {
 		bench.clock.ms += 60_000
 		const second = await bench.ask<{ text: string }>('season.ics', { playerId: bench.playerId })
 		const uids = (text: string) => text.match(/^UID:.*$/gm)
+		const ahead = (await bench.open()).planned?.plan.sessions.filter(({ past }) => !past)
+		expect(new Set(uids(first.text)).size).toBe(ahead?.length)
+		expect(first.text.match(/^BEGIN:VEVENT\r?$/gm)).toHaveLength(ahead?.length ?? 0)
 		expect(uids(second.text)).toEqual(uids(first.text))
 		expect(second.text).not.toMatch(/SEQUENCE:1/)
 		await bench.put({ footwear: pictured.footwear!.slice(0, 2) })

@@ -100,44 +100,74 @@ test('a season by keyboard, from the weekly pattern to the wall chart', async ({
 		await plan.press('Enter')
 		await planned(page)
 		await expect(plan).toBeFocused()
-		const grid = page.getByRole('grid', { name: 'Sessions' })
-		await expect(grid.getByRole('row', { name: /Sat 27 Mar.*bye/ })).toBeVisible()
-		const row = grid.getByRole('row', { name: /Sat 10 Apr/ })
-		await expect(row).toContainText('A')
+		const grid = page.getByRole('grid', { name: 'The season' })
+		const session = (name: RegExp) => grid.getByRole('button', { name })
+		await expect(session(/^Saturday 27 March 2027.*bye/)).toBeVisible()
+		await expect(grid.getByRole('columnheader', { name: 'Saturday', exact: true })).toBeVisible()
+		await expect(grid.getByRole('rowheader', { name: 'Week of 1 February 2027' })).toBeVisible()
+		await expect(page.getByText(/^Proven the best/)).toBeVisible()
+		const match = session(/^Saturday 10 April 2027/)
+		await expect(match).toHaveAccessibleName(
+			/match 10:30, 75 minutes, natural firm, dry: pair A, firm boots/,
+		)
 
-		// walked with the arrows to the session, pinned by its letter
-		await grid.getByRole('row', { name: /Tue 6 Apr/ }).focus()
-		await page.keyboard.press('ArrowDown')
-		await page.keyboard.press('ArrowDown')
-		await expect(row).toBeFocused()
+		// walked with the arrows to the session, over days without one, pinned by its letter
+		await session(/^Tuesday 6 April 2027/).focus()
+		for (const _ of [1, 2, 3, 4]) await page.keyboard.press('ArrowRight')
+		await expect(match).toBeFocused()
 		await page.keyboard.press('b')
-		await expect(row).toContainText('pinned B')
+		await expect(match).toHaveAccessibleName(/pinned to pair B, turf shoes/)
 		await expect(page.getByText('plan again. Chart and calendar wait for it.')).toBeVisible()
-		await expect(page.getByRole('button', { name: 'Wall chart A4' })).toHaveCount(0)
-		// and one session called off through its own form
-		await page.keyboard.press('ArrowDown')
+		await expect(page.getByRole('button', { name: 'Wall chart', exact: true })).toHaveCount(0)
+		// opened: why this pair, and what hindered the others
 		await page.keyboard.press('Enter')
-		await expect(
-			page.getByRole('form', { name: 'One session' }).getByLabel('Takes place'),
-		).toBeFocused()
+		const day = page.getByRole('region', { name: 'Saturday 10 April 2027' })
+		await expect(day.getByRole('heading', { level: 2 })).toBeFocused()
+		await expect(day.getByRole('heading', { name: 'Why this pair' })).toBeVisible()
+		await page.keyboard.press('Escape')
+		await expect(match).toBeFocused()
+		// the pin off by key, and on again by the dragged mark
+		await page.keyboard.press('Delete')
+		await expect(match).not.toHaveAccessibleName(/pinned/)
+		const marks = page.getByRole('list', { name: 'Pairs' })
+		await marks.getByTitle('Drag onto a session to pin B').dragTo(match)
+		await expect(match).toHaveAccessibleName(/pinned to pair B, turf shoes/)
+		await marks.getByTitle('Drag onto a session to take its pin off').dragTo(match)
+		await expect(match).not.toHaveAccessibleName(/pinned/)
+		await match.focus()
+		await page.keyboard.press('b')
+		// and one session called off through its own form
+		const tuesday = session(/^Tuesday 13 April 2027/)
+		await tuesday.press('Enter')
+		const form = page.getByRole('form', { name: 'One session' })
+		await form.getByLabel('Takes place').focus()
 		await page.keyboard.type('no: rained')
 		await page.getByRole('button', { name: 'Change this session' }).press('Enter')
-		await expect(grid.getByRole('row', { name: /Tue 13 Apr.*called off/ })).toBeFocused()
+		await expect(tuesday).toHaveAccessibleName(/called off/)
+		await expect(tuesday).toBeFocused()
 
+		// what becomes different is shown, left, asked for again, and taken
+		const different = page.getByRole('region', { name: /^What becomes different/ })
 		await plan.press('Enter')
 		await planned(page)
-		await expect(page.getByRole('region', { name: /^Changed by the last planning/ })).toContainText(
-			'Saturday 10 April 2027, 10:30, match: A (firm boots) becomes B (turf shoes)',
-		)
-		await expect(page.getByRole('region', { name: /^Changed by the last planning/ })).toContainText(
-			'Tuesday 13 April 2027, 18:00, training: cancelled',
-		)
-		await expect(row).toContainText('Chosen by the clinician')
-		await expect(page.getByRole('img', { name: /Pair A/ })).toBeVisible()
+		const pinnedNow = 'Saturday 10 April 2027, 10:30, match: A (firm boots) becomes B (turf shoes)'
+		await expect(different).toContainText(pinnedNow)
+		await expect(different).toContainText('Tuesday 13 April 2027, 18:00, training: cancelled')
+		await expect(match).toHaveAccessibleName(/dry: pair A, firm boots/)
+		await page.getByRole('button', { name: 'Leave it' }).press('Enter')
+		await expect(different).toHaveCount(0)
+		await expect(match).toHaveAccessibleName(/dry: pair A, firm boots/)
+		await plan.press('Enter')
+		await expect(different).toContainText(pinnedNow, { timeout: 60_000 })
+		await page.getByRole('button', { name: 'Take this plan' }).press('Enter')
+		await expect(match).toHaveAccessibleName(/dry: pair B, turf shoes/)
+		await match.press('Enter')
+		await expect(day).toContainText('Chosen by the clinician')
+		await page.keyboard.press('Escape')
 		await page.screenshot({ path: 'test-results/season.png', fullPage: true })
 
-		await page.getByRole('button', { name: 'Wall chart A4' }).press('Enter')
-		await expect(page.locator('iframe[title="Wall chart, A4"]')).toBeVisible({ timeout: 30_000 })
+		await page.getByRole('button', { name: 'Wall chart', exact: true }).press('Enter')
+		await expect(page.locator('iframe[title="Wall chart"]')).toBeVisible({ timeout: 30_000 })
 		const { base64 } = await hostCall<{ base64: string }>(page, 'season.chart', {
 			playerId,
 			paper: 'A4',
@@ -165,7 +195,7 @@ test('a season by keyboard, from the weekly pattern to the wall chart', async ({
 
 		// nothing is lost on opening again
 		await page.reload()
-		await expect(grid.getByRole('row', { name: /Sat 10 Apr/ })).toContainText('pinned B')
+		await expect(match).toHaveAccessibleName(/pinned to pair B/)
 		expect(faults).toEqual([])
 	} finally {
 		await host.kill()
@@ -196,7 +226,7 @@ test('a fixture list is shown before it is taken over, and an ambiguous date is 
 		await page.keyboard.type('day first')
 		await page.getByRole('button', { name: 'Read again with these answers' }).press('Enter')
 		await expect(page.getByText('Would be added (1)')).toBeVisible()
-		const row = page.getByRole('grid').getByRole('row', { name: /Harbour/ })
+		const row = page.getByRole('grid').getByRole('button', { name: /Harbour/ })
 		await expect(row).toHaveCount(0)
 		await page.getByRole('button', { name: 'Take these 1 changes over' }).press('Enter')
 		await expect(row).toHaveCount(1)

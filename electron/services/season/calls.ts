@@ -3,7 +3,7 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { chartSeason, seasonCalendar } from './give-out.ts'
 import { previewSeasonImport } from './import.ts'
-import { cancelPlan, planPlayer, planProgress } from './planning.ts'
+import { cancelPlan, leavePlan, planPlayer, planProgress, takePlan } from './planning.ts'
 import { openSeason, saveSeason } from './season.ts'
 
 type Needs = Pick<Memory, 'clinic' | 'drafts' | 'people' | 'players' | 'season'>
@@ -15,6 +15,8 @@ export const seasonCalls = (memory: Needs, deps: Deps) =>
 		'season.save': (input) => saveSeason(memory, deps, input),
 		'season.previewImport': (input) => previewSeasonImport(memory, deps, input),
 		'season.plan': (input) => planPlayer(memory, deps, input),
+		'season.take': (input) => takePlan(memory, deps, input),
+		'season.leave': (input) => leavePlan(memory, input),
 		'season.cancel': (input) => cancelPlan(memory, input),
 		'season.progress': (input) => planProgress(memory, input),
 		'season.chart': (input) => chartSeason(memory, deps, input),

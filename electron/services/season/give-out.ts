@@ -59,32 +59,33 @@ export async function chartSeason(
 		givenBefore(memory.players, deps, playerId, { kind, from }) ??
 		signedPageFrom(memory.players, deps, playerId, { kind, from })
 	const on = before ? dayHere(new Date(before.at)) : dayHere(deps.now())
+	const sheet = paper === 'A4' ? (clinic.paper ?? 'A4') : paper
 	const fileName =
-		paper === 'pocket' ? `season-pocket-${on}.pdf` : `season-chart-${paper}-${on}.pdf`
+		sheet === 'pocket' ? `season-pocket-${on}.pdf` : `season-chart-${sheet}-${on}.pdf`
 	if (before) return pdfOf(before.bytes, fileName)
 	const worn = wornIn({
 		assessment: assess(basis.visit, basis.earlier, memory.clinic.protocol),
 		decisions: basis.decisions,
 	})
-	const document = pageOfPlan(basis, planned, { clinic, paper, on, worn })
+	const document = pageOfPlan(basis, planned, { clinic, sheet, on, worn })
 	const bytes = await draw(deps, document)
 	keepGiven(memory, deps, { kind, playerId, version: planned.version, from, document, bytes })
 	return pdfOf(bytes, fileName)
 }
 interface PageOfPlan {
 	clinic: Clinic
-	paper: 'A4' | 'A3' | 'pocket'
+	sheet: 'A4' | 'Letter' | 'A3' | 'pocket'
 	on: string
 	worn: WornIn
 }
 function pageOfPlan(
 	{ visit }: Basis,
 	{ value: { plan }, version }: KeptPlan,
-	{ clinic, paper, on, worn }: PageOfPlan,
+	{ clinic, sheet, on, worn }: PageOfPlan,
 ): LwDocument {
-	return paper === 'pocket'
+	return sheet === 'pocket'
 		? pocketTable({ visit, clinic, plan, buying: worn.buying, on })
-		: seasonChart({ ...worn, visit, clinic, plan, paper, version, draft: false, on })
+		: seasonChart({ ...worn, visit, clinic, plan, paper: sheet, version, draft: false, on })
 }
 const withoutStamp = (text: string): string => text.replace(/^DTSTAMP:.*$/gm, '')
 /**

@@ -1,7 +1,9 @@
 /**
- * What is remembered of seasons: the plans that are being solved. Locking does not forget them: the
- * solving goes on to its end, and what comes of it is refused then.
+ * What is remembered of seasons: the plans that are being solved, and those that were made and wait
+ * to be taken. Locking does not forget them: the solving goes on to its end, and what comes of it
+ * is refused then.
  */
+import type { SeasonValue } from '../../../shared/desk/season/season-record.ts'
 import type { Progress } from '../../solver/solve.ts'
 
 /** A plan that is being solved. */
@@ -9,8 +11,17 @@ interface Run {
 	stop: AbortController
 	progress: Progress
 }
+/** A plan that was made and is not kept yet. */
+interface Proposed {
+	value: Extract<SeasonValue, { what: 'plan' }>
+	/** record of the plan that it would follow */
+	follows: string | undefined
+	/** who asked for it */
+	by: unknown
+}
 export class SeasonMemory {
 	readonly #runs = new Map<string, Run>()
+	readonly #proposed = new Map<string, Proposed>()
 
 	/** Whether a plan of this player is being solved. */
 	isPlanning(playerId: string): boolean {
@@ -27,5 +38,15 @@ export class SeasonMemory {
 	}
 	end(playerId: string): void {
 		this.#runs.delete(playerId)
+	}
+	/** Remembers a plan until it is taken, left, or another takes its place. */
+	propose(playerId: string, proposed: Proposed): void {
+		this.#proposed.set(playerId, proposed)
+	}
+	/** The plan that waits, which no longer waits from then on. */
+	takeProposed(playerId: string): Proposed | undefined {
+		const proposed = this.#proposed.get(playerId)
+		this.#proposed.delete(playerId)
+		return proposed
 	}
 }

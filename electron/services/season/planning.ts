@@ -71,12 +71,12 @@ async function solve(
 }
 /**
  * Solves in a thread of its own; other calls go on meanwhile. The plan is kept as a record that
- * follows the last.
+ * follows the last; where it is asked first, only once it is taken.
  */
 export async function planPlayer(
 	memory: Pick<Memory, 'clinic' | 'drafts' | 'people' | 'players' | 'season'>,
 	deps: Deps,
-	{ playerId, from }: InputOf<'season.plan'>,
+	{ playerId, from, ask = false }: InputOf<'season.plan'>,
 ): Promise<OutputOf<'season.plan'>> {
 	const { clinic, people, players } = memory
 	const basis = needBasis(memory, deps, playerId)
@@ -96,13 +96,41 @@ export async function planPlayer(
 	if (people.atWork !== person)
 		throw new Refusal('season.taken-over', state('season.left-meanwhile'))
 	const changes = before ? planDifference(before.value.plan, plan) : []
-	keepNext(
-		deps,
-		{ what: 'plan', playerId, season: saved.record, basis: basisDigest(basis), plan, changes },
-		before?.record,
-	)
-	return { plan, changes, first: before === undefined }
+	const made = { season: saved.record, basis: basisDigest(basis), plan, changes }
+	const value = { what: 'plan', playerId, ...made } as const
+	const waits = ask && changes.length > 0
+	memory.season.takeProposed(playerId)
+	if (waits) memory.season.propose(playerId, { value, follows: before?.record, by: person })
+	else keepNext(deps, value, before?.record)
+	return { plan, changes, first: before === undefined, kept: !waits }
 }
+/**
+ * Keeps the plan that waits.
+ * @throws Refusal where none waits, or sessions, pairs, the plan before or the person changed since
+ */
+export function takePlan(
+	memory: Pick<Memory, 'drafts' | 'people' | 'players' | 'season'>,
+	deps: Deps,
+	{ playerId }: InputOf<'season.take'>,
+): OutputOf<'season.take'> {
+	const { people, players, season } = memory
+	const proposed = season.takeProposed(playerId)
+	if (!proposed || proposed.by !== people.acts())
+		throw new Refusal('season.nothing-to-take', state('season.nothing-to-take'))
+	const { value, follows } = proposed
+	const isOld =
+		lastSeason(players, deps, playerId)?.record !== value.season ||
+		lastPlan(players, deps, playerId)?.record !== follows ||
+		basisDigest(needBasis(memory, deps, playerId)) !== value.basis
+	if (isOld) throw new Refusal('season.changed-since', state('season.changed-since'))
+	keepNext(deps, value, follows)
+	return { changes: value.changes }
+}
+/** Lets the plan that waits go; the one before stands. */
+export const leavePlan = (
+	{ season }: Pick<Memory, 'season'>,
+	{ playerId }: InputOf<'season.leave'>,
+): OutputOf<'season.leave'> => ({ left: season.takeProposed(playerId) !== undefined })
 /** Stops the solving; nothing is changed. */
 export function cancelPlan(
 	{ season }: Pick<Memory, 'season'>,

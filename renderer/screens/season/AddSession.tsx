@@ -17,8 +17,10 @@ const empty = {
 	ground: '',
 	title: '',
 }
-export function AddSession({ season, change }: Edit) {
-	const { entries, setEntries, says, setSays, of } = useEntries(empty)
+/** @param date the day that it is asked for, ISO */
+export function AddSession({ season, change, date: asked }: Edit & { date: string }) {
+	const start = { ...empty, date: asked }
+	const { entries, setEntries, says, setSays, of } = useEntries(start)
 	const submit = () => {
 		const read = readSession(entries)
 		if (!read.ok) return setSays(read.says)
@@ -29,7 +31,7 @@ export function AddSession({ season, change }: Edit) {
 			withSession(season, { ...read.value, id: newSessionId(season, date) }),
 			`Added: ${weekdayName(date)} ${dayInWords(date)}, ${kind}.`,
 		)
-		setEntries(empty)
+		setEntries(start)
 	}
 	return (
 		<Stack
@@ -43,7 +45,7 @@ export function AddSession({ season, change }: Edit) {
 				submit()
 			}}
 		>
-			<Typography variant="h3">A further session, such as a final</Typography>
+			<Typography variant="h3">Add a session, such as a final</Typography>
 			<Box
 				sx={{
 					display: 'grid',

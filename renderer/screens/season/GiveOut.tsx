@@ -13,8 +13,8 @@ interface Sheet {
 	title: string
 }
 const sheets: readonly Sheet[] = [
-	{ paper: 'A4', button: 'Wall chart A4', title: 'Wall chart, A4' },
-	{ paper: 'A3', button: 'Wall chart A3', title: 'Wall chart, A3' },
+	{ paper: 'A4', button: 'Wall chart', title: 'Wall chart' },
+	{ paper: 'A3', button: 'Wall chart, large', title: 'Wall chart, large' },
 	{ paper: 'pocket', button: 'Pocket table', title: 'Pocket table' },
 ]
 /** A sheet that was made. */

@@ -14,6 +14,14 @@ const fills: Record<Pattern, string> = {
 	grid:
 		`repeating-linear-gradient(0deg, ${ink} 0 1px, transparent 1px 6px), ` +
 		`repeating-linear-gradient(90deg, ${ink} 0 1px, transparent 1px 6px)`,
+	lines: `repeating-linear-gradient(0deg, ${ink} 0 1.5px, transparent 1.5px 5px)`,
+	crosses:
+		`repeating-linear-gradient(45deg, ${ink} 0 1px, transparent 1px 5px), ` +
+		`repeating-linear-gradient(135deg, ${ink} 0 1px, transparent 1px 5px)`,
+	checks: `conic-gradient(${ink} 25%, transparent 0 50%, ${ink} 0 75%, transparent 0) 0 0 / 8px 8px`,
+	dark: ink,
+	dashes: `linear-gradient(90deg, ${ink} 60%, transparent 0) 0 0 / 8px 3px`,
+	half: `linear-gradient(transparent 50%, ${ink} 0)`,
 }
 export function PairBadge({ letter }: { letter: string }) {
 	return (

@@ -1,75 +1,76 @@
-/** What a plan says: what changed by it, and its findings with their reasons. */
-import { Alert, Box, Paper, Stack, Typography } from '@mui/material'
+/** What a plan says: its findings with their reasons, those that ask for something first. */
+import { Box, Typography } from '@mui/material'
 import type { Finding, Level } from '../../../shared/engine/findings/finding.ts'
 import { readingInWords } from '../../../shared/engine/words/reading.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { restsOn } from '../../parts/Workings.tsx'
-import type { Opened } from './useSeasonEdits.ts'
-
-type Planned = NonNullable<Opened['planned']>
-
-interface PlanChangesProps {
-	changes: Planned['changes']
-	/** Whether they are shown without being asked for. */
-	open: boolean
-}
-export function PlanChanges({ changes, open }: PlanChangesProps) {
-	return (
-		<Paper component="section" variant="outlined" aria-labelledby="changes" sx={{ p: 2 }}>
-			<Typography variant="h2" id="changes">
-				Changed by the last planning ({changes.length})
-			</Typography>
-			<Box component="details" open={open} sx={{ mt: 0.5 }}>
-				<summary>In words</summary>
-				<Box component="ul" sx={{ m: 0, pl: 2.5, maxHeight: 260, overflow: 'auto' }}>
-					{changes.map(({ says }) => (
-						<li key={says}>{says}</li>
-					))}
-				</Box>
-			</Box>
-		</Paper>
-	)
-}
 
 /** In the order in which they are told. */
-const severities: Record<Level, 'error' | 'warning' | 'info'> = {
-	stop: 'error',
-	caution: 'warning',
-	advise: 'info',
-	note: 'info',
+const order: readonly Level[] = ['stop', 'caution', 'advise', 'note']
+const colours: Record<Level, string> = {
+	stop: 'error.main',
+	caution: 'warning.main',
+	advise: 'text.primary',
+	note: 'text.secondary',
 }
-const order = Object.keys(severities)
+/** Codes of findings that ask for a purchase, or for the choice of one. */
+const purchases = ['season.buy', 'season.wear-or-buy']
+const needsYou = ({ level, code }: Finding): boolean =>
+	level === 'stop' || level === 'caution' || purchases.includes(code)
 
+/** Dangers, cautions and purchases in sight; the other advice and the notes one press away. */
 export function PlanFindings({ findings }: { findings: readonly Finding[] }) {
 	if (findings.length === 0) return null
 	const sorted = findings.toSorted(
 		(left, right) => order.indexOf(left.level) - order.indexOf(right.level),
 	)
+	const first = sorted.filter(needsYou)
+	const more = sorted.filter((finding) => !needsYou(finding))
 	return (
-		<Paper component="section" variant="outlined" aria-labelledby="season-findings" sx={{ p: 2 }}>
+		<Box component="section" aria-labelledby="season-findings">
 			<Typography variant="h2" id="season-findings">
-				Findings of the plan ({sorted.length})
+				{first.length === 0 ? 'Nothing needs you' : `Needs you (${first.length})`}
 			</Typography>
-			<Stack spacing={1} sx={{ mt: 1 }}>
-				{sorted.map((finding) => (
-					<Alert
-						key={finding.id}
-						severity={severities[finding.level]}
-						sx={{ '& .MuiAlert-message': { width: '100%' } }}
-					>
-						<strong>{capital(finding.level)}.</strong> {finding.says}
-						<Why finding={finding} />
-					</Alert>
-				))}
-			</Stack>
-		</Paper>
+			<Findings of={first} />
+			{more.length > 0 && (
+				<Box
+					component="details"
+					sx={{ mt: 0.5, '& summary': { cursor: 'pointer', minHeight: 28 } }}
+				>
+					<summary>Advice and notes of the plan ({more.length})</summary>
+					<Findings of={more} />
+				</Box>
+			)}
+		</Box>
+	)
+}
+function Findings({ of }: { of: readonly Finding[] }) {
+	return (
+		<Box component="ul" sx={{ m: 0, mt: 0.5, p: 0, listStyle: 'none' }}>
+			{of.map((finding) => (
+				<Box
+					component="li"
+					key={finding.id}
+					sx={{ borderLeft: 4, borderColor: colours[finding.level], pl: 1.25, mb: 0.75 }}
+				>
+					<Box component="strong" sx={{ color: colours[finding.level] }}>
+						{capital(finding.level)}.
+					</Box>{' '}
+					{finding.says}
+					<Why finding={finding} />
+				</Box>
+			))}
+		</Box>
 	)
 }
 
 function Why({ finding: { because, basis } }: { finding: Finding }) {
 	if (because.length === 0 && !basis) return null
 	return (
-		<Box component="details" sx={{ mt: 0.5, '& summary': { cursor: 'pointer', minHeight: 28 } }}>
+		<Box
+			component="details"
+			sx={{ fontSize: '0.88rem', '& summary': { cursor: 'pointer', minHeight: 26 } }}
+		>
 			<summary>Why ({because.length})</summary>
 			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
 				{because.map((each) => (

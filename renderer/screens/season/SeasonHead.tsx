@@ -7,6 +7,7 @@ import { call } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { useHost } from '../../query.ts'
 import { Day } from './fields.tsx'
+import { Proven } from './Proven.tsx'
 import type { Planning } from './usePlanning.ts'
 import type { Opened } from './useSeasonEdits.ts'
 import type { Told } from './useTold.ts'
@@ -29,7 +30,7 @@ export function SeasonHead(props: SeasonHeadProps) {
 				sx={{
 					display: 'flex',
 					flexWrap: 'wrap',
-					alignItems: 'end',
+					alignItems: 'start',
 					justifyContent: 'space-between',
 					gap: 2,
 				}}
@@ -40,6 +41,7 @@ export function SeasonHead(props: SeasonHeadProps) {
 						<Link href={`#/players/${playerId}`}>Player</Link>
 						{basisWords(opened)}
 					</Typography>
+					{opened.planned && <Proven plan={opened.planned.plan} />}
 				</Box>
 				<Box
 					sx={{

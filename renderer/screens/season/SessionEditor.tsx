@@ -1,6 +1,6 @@
 /** One session opened: moved, called off, pinned, or as in the weekly pattern again. */
-import { Box, Button, Paper, Typography } from '@mui/material'
-import { type FormEvent, type KeyboardEvent, useEffect, useRef } from 'react'
+import { Box, Button, Typography } from '@mui/material'
+import type { FormEvent } from 'react'
 import { weekdayName } from '../../../shared/engine/plain/days.ts'
 import type { Season, Session } from '../../../shared/engine/visit/visit.ts'
 import { dayInWords } from '../../parts/dates.ts'
@@ -14,8 +14,8 @@ import {
 	withSession,
 } from './edits.ts'
 import { Choice, Day, Text } from './fields.tsx'
+import type { Pairs } from './gridWords.ts'
 import { type Edit, groundOptions, type Option, surfaceOptions } from './options.ts'
-import type { Pairs } from './SessionRow.tsx'
 import { useEntries } from './useEntries.ts'
 
 const takesPlace: Option[] = [
@@ -50,10 +50,6 @@ export function SessionEditor(props: EditorProps) {
 	const { line, season, change, done } = props
 	const { session } = line
 	const form = useEntries(() => entriesOf(session))
-	const box = useRef<HTMLFormElement>(null)
-	useEffect(() => {
-		box.current?.querySelector('select')?.focus()
-	}, [])
 	const submit = () => {
 		const read = readSession({ kind: session.kind, ...form.entries })
 		if (!read.ok) return form.setSays(read.says)
@@ -67,31 +63,21 @@ export function SessionEditor(props: EditorProps) {
 		done()
 	}
 	return (
-		<Paper
+		<Box
 			component="form"
 			noValidate
-			variant="outlined"
-			ref={box}
 			aria-label="One session"
-			onKeyDown={(event: KeyboardEvent) => {
-				if (event.key !== 'Escape') return
-				event.preventDefault()
-				done()
-			}}
 			onSubmit={(event: FormEvent) => {
 				event.preventDefault()
 				submit()
 			}}
-			sx={{ p: 2, my: 1.5, borderColor: 'primary.main' }}
+			sx={{ mt: 1.5 }}
 		>
-			<Typography variant="h3">
-				{weekdayName(session.date)} {dayInWords(session.date)}, {session.kind}
-				{session.title ? `, ${session.title}` : ''}
-			</Typography>
+			<Typography variant="h3">Change the session</Typography>
 			<Fields {...props} of={form.of} />
 			<Trouble says={form.says} />
 			<Acts {...props} />
-		</Paper>
+		</Box>
 	)
 }
 
@@ -144,7 +130,6 @@ function Acts({ line: { session }, season, change, done }: EditorProps) {
 					{ofPattern ? 'As in the weekly pattern' : 'Take it out'}
 				</Button>
 			)}
-			<Button onClick={done}>Close</Button>
 		</Box>
 	)
 }

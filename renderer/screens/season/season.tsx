@@ -4,6 +4,7 @@
  */
 import { Box, Button, Stack, Typography } from '@mui/material'
 import { useMemo } from 'react'
+import type { Season } from '../../../shared/engine/visit/visit.ts'
 import { Answered } from '../../parts/Answered.tsx'
 import { Trouble } from '../../parts/form.tsx'
 import { useHost } from '../../query.ts'
@@ -14,14 +15,16 @@ import { FromPlay } from './FromPlay.tsx'
 import { GiveOut } from './GiveOut.tsx'
 import { Import } from './Import.tsx'
 import { Notices } from './Notices.tsx'
-import { PairList } from './PairList.tsx'
-import { Picture } from './Picture.tsx'
-import { PlanChanges, PlanFindings } from './PlanTold.tsx'
+import { OpenedDay } from './OpenedDay.tsx'
+import { PairMarks } from './PairMarks.tsx'
+import { PlanFindings } from './PlanTold.tsx'
+import { Replan } from './Replan.tsx'
 import { SeasonHead } from './SeasonHead.tsx'
-import { Sessions } from './Sessions.tsx'
+import { useGridWalk } from './useGridWalk.ts'
 import { type Planning, usePlanning } from './usePlanning.ts'
 import { type Opened, type SeasonEdits, useSeasonEdits } from './useSeasonEdits.ts'
 import { type Told, useTold } from './useTold.ts'
+import { WeekGrid } from './WeekGrid.tsx'
 import { Weekly } from './Weekly.tsx'
 
 export function SeasonScreen({ playerId }: { playerId: string }) {
@@ -33,6 +36,14 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 	)
 }
 
+/** Wider than the other pages where the screen is: a week is seven days across. */
+const wideWidth = 'min(100vw - 4rem, 112rem)'
+const wide = {
+	'@media screen and (min-width: 1480px)': {
+		width: wideWidth,
+		mx: `calc((100% - ${wideWidth}) / 2)`,
+	},
+} as const
 interface SeasonPageProps {
 	playerId: string
 	opened: Opened
@@ -42,33 +53,32 @@ function SeasonPage({ playerId, opened, again }: SeasonPageProps) {
 	const told = useTold()
 	const edits = useSeasonEdits({ playerId, opened, again, told })
 	const planning = usePlanning({ playerId, opened, edits, told })
-	const { planned, pairs, blocked } = opened
+	const { planned, blocked } = opened
 	const stale = planned !== undefined && (planned.basisChanged || planned.season !== edits.savedAs)
 	return (
-		<Stack spacing={2}>
+		<Stack spacing={2} sx={wide}>
 			<SeasonHead {...{ playerId, opened, planning, told }} season={edits.season} />
 			<Trouble says={told.trouble} />
 			<Said told={told} edits={edits} />
 			<Notices playerId={playerId} opened={opened} stale={stale} />
-			{pairs.length > 0 && <PairList pairs={pairs} />}
+			{planning.tried && (
+				<Replan
+					tried={planning.tried}
+					take={() => void planning.take()}
+					leave={() => void planning.leave()}
+				/>
+			)}
+			{planned && <PlanFindings findings={planned.plan.findings} />}
+			{edits.season ? (
+				<Rotation season={edits.season} opened={opened} edits={edits} planning={planning} />
+			) : null}
 			<GiveOut
 				playerId={playerId}
 				offered={planned !== undefined && !stale && blocked === undefined}
 				allSaved={edits.allSaved}
 				told={told}
 			/>
-			<Box
-				sx={{
-					display: 'grid',
-					gridTemplateColumns: 'minmax(0, 25rem) minmax(0, 1fr)',
-					'@container (max-width: 60rem)': { gridTemplateColumns: 'minmax(0, 1fr)' },
-					gap: 2,
-					alignItems: 'start',
-				}}
-			>
-				<Entered playerId={playerId} edits={edits} offered={opened.fromPlay} />
-				<Rotation opened={opened} edits={edits} planning={planning} />
-			</Box>
+			<Entered playerId={playerId} edits={edits} offered={opened.fromPlay} />
 		</Stack>
 	)
 }
@@ -76,7 +86,11 @@ function SeasonPage({ playerId, opened, again }: SeasonPageProps) {
 /** What was done last, and the way to take it back. */
 function Said({ told, edits }: { told: Told; edits: SeasonEdits }) {
 	return (
-		<Typography role="status" aria-live="polite" sx={{ minHeight: '1.5em', fontWeight: 600 }}>
+		<Typography
+			role="status"
+			aria-live="polite"
+			sx={{ fontWeight: 600, '&:empty': { display: 'none' } }}
+		>
 			{told.says}
 			{told.says && told.canTakeBack && edits.canTakeBack && (
 				<Button size="small" sx={{ ml: 1 }} onClick={edits.takeBack}>
@@ -97,7 +111,17 @@ interface EnteredProps {
 function Entered({ playerId, edits, offered }: EnteredProps) {
 	const { season, change, allSaved } = edits
 	return (
-		<Stack spacing={2}>
+		<Box
+			component="section"
+			aria-label="What the season is made of"
+			sx={{
+				display: 'grid',
+				gridTemplateColumns: 'repeat(auto-fit, minmax(min(19rem, 100%), 1fr))',
+				gap: 2,
+				alignItems: 'start',
+				'& > *': { minWidth: 0 },
+			}}
+		>
 			<Dates key={`${season?.from} ${season?.to}`} season={season} change={change} />
 			{season && (
 				<>
@@ -107,32 +131,52 @@ function Entered({ playerId, edits, offered }: EnteredProps) {
 					<Import playerId={playerId} season={season} change={change} saved={allSaved} />
 				</>
 			)}
-		</Stack>
+		</Box>
 	)
 }
 
 interface RotationProps {
+	season: Season
 	opened: Opened
 	edits: SeasonEdits
 	planning: Planning
 }
-/** Every session with its pair, and what the plan says. */
-function Rotation({ opened, edits, planning }: RotationProps) {
-	const { season, change } = edits
+/** Every session with its pair in one picture, and the day that is opened beside it. */
+function Rotation({ season, opened, edits: { change }, planning }: RotationProps) {
 	const { planned, pairs, young, from } = opened
 	const today = isDate(planning.from) ? planning.from : from
-	const lines = useMemo(
-		() => (season ? linesOf(season, planned?.plan, today) : []),
-		[season, planned, today],
-	)
+	const lines = useMemo(() => linesOf(season, planned?.plan, today), [season, planned, today])
+	const { weeks, line, day, open, close, pin, body, walk } = useGridWalk({
+		lines,
+		pairs,
+		season,
+		change,
+	})
 	return (
-		<Stack spacing={2} sx={{ minWidth: 0 }}>
-			{planned && planned.changes.length > 0 && (
-				<PlanChanges changes={planned.changes} open={planning.changed} />
-			)}
-			{season && <Sessions lines={lines} pairs={pairs} season={season} change={change} />}
-			{planned && <Picture plan={planned.plan} young={young} />}
-			{planned && <PlanFindings findings={planned.plan.findings} />}
-		</Stack>
+		<Box
+			sx={{
+				display: 'grid',
+				gridTemplateColumns: 'minmax(0, 1fr) minmax(18rem, 25%)',
+				'@container (max-width: 68rem)': { gridTemplateColumns: 'minmax(0, 1fr)' },
+				gap: 2,
+				alignItems: 'start',
+			}}
+		>
+			<WeekGrid weeks={weeks} pairs={pairs} walk={walk} body={body} />
+			<Stack spacing={2}>
+				{open && day !== undefined && (
+					<OpenedDay
+						day={day}
+						line={line}
+						pairs={pairs}
+						pin={pin}
+						close={close}
+						season={season}
+						change={change}
+					/>
+				)}
+				{pairs.length > 0 && <PairMarks pairs={pairs} plan={planned?.plan} young={young} />}
+			</Stack>
+		</Box>
 	)
 }

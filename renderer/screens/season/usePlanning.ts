@@ -8,8 +8,9 @@ import { isDate } from './edits.ts'
 import type { Opened, SeasonEdits } from './useSeasonEdits.ts'
 import type { Told } from './useTold.ts'
 
+export type Tried = OutputOf<'season.plan'>
 /** How many sessions lie ahead, and how far the plan differs from the last. */
-function plannedWords({ plan, first, changes }: OutputOf<'season.plan'>): string {
+function plannedWords({ plan, first, changes }: Tried): string {
 	const ahead = plan.sessions.filter((session) => !session.past)
 	const bare = ahead.filter((session) => session.pair === undefined).length
 	const without = bare > 0 ? `, ${bare} without a pair` : ''
@@ -17,7 +18,7 @@ function plannedWords({ plan, first, changes }: OutputOf<'season.plan'>): string
 	if (first) return sessions
 	return changes.length === 0
 		? `${sessions} Nothing changed against the last plan.`
-		: `${sessions} ${counted(changes.length, 'change')} against the last plan.`
+		: `${sessions} ${counted(changes.length, 'change')} to look at: take the plan or leave it.`
 }
 
 interface PlanningOf {
@@ -29,26 +30,45 @@ interface PlanningOf {
 export function usePlanning({ playerId, opened, edits, told }: PlanningOf) {
 	const [from, setFrom] = useState(opened.from)
 	const [running, setRunning] = useState(false)
-	const [changed, setChanged] = useState(false)
+	const [tried, setTried] = useState<Tried>()
 	const button = useRef<HTMLButtonElement>(null)
 	const plan = async () => {
 		told.clearTrouble()
 		told.tell('')
 		setRunning(true)
+		setTried(undefined)
+		let waits = false
 		try {
 			await edits.saveAll()
 			const chosen = isDate(from) && from !== opened.from ? from : undefined
-			const answer = await change('season.plan', present({ playerId, from: chosen }))
+			const answer = await change('season.plan', present({ playerId, from: chosen, ask: true }))
 			told.tell(plannedWords(answer), false)
-			setChanged(!answer.first)
+			waits = !answer.kept
+			setTried(waits ? answer : undefined)
 		} catch (error) {
 			told.refuse(error)
 		} finally {
 			setRunning(false)
+			// what becomes different is read first
+			if (!waits) setTimeout(() => button.current?.focus())
+		}
+	}
+	/** What was tried is no longer asked about. */
+	const settle = async (call: 'season.take' | 'season.leave', says: string) => {
+		told.clearTrouble()
+		try {
+			await change(call, { playerId })
+			told.tell(says, false)
+		} catch (error) {
+			told.refuse(error)
+		} finally {
+			setTried(undefined)
 			setTimeout(() => button.current?.focus())
 		}
 	}
-	return { from, setFrom, running, changed, button, plan }
+	const take = () => settle('season.take', 'The plan was taken.')
+	const leave = () => settle('season.leave', 'The plan was left: the one before stands.')
+	return { from, setFrom, running, tried, take, leave, button, plan }
 }
-/** `changed`: the last planning followed another; `button` is the one that plans. */
+/** `tried`: a plan that waits to be taken or left; `button` is the one that plans. */
 export type Planning = ReturnType<typeof usePlanning>

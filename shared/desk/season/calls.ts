@@ -77,14 +77,28 @@ export const seasonCalls = {
 	),
 	/**
 	 * Sessions before `from` stay as they were. The change against the last plan is told in words.
+	 * With `ask` a plan that would change something is not kept until it is taken.
 	 */
 	'season.plan': call(
-		z.strictObject({ playerId: id, from: z.iso.date().optional() }),
+		z.strictObject({ playerId: id, from: z.iso.date().optional(), ask: z.boolean().optional() }),
 		z.strictObject({
 			plan: planSchema,
 			changes: changesSchema,
 			first: z.boolean(),
+			kept: z.boolean(),
 		}),
+		treating,
+	),
+	/** Keeps the plan that was made last and not kept yet. */
+	'season.take': call(
+		z.strictObject({ playerId: id }),
+		z.strictObject({ changes: changesSchema }),
+		treating,
+	),
+	/** Lets it go: the plan of before stands. */
+	'season.leave': call(
+		z.strictObject({ playerId: id }),
+		z.strictObject({ left: z.boolean() }),
 		treating,
 	),
 	'season.cancel': call(
@@ -102,6 +116,7 @@ export const seasonCalls = {
 		}),
 		treating,
 	),
+	/** The wall chart on the clinic's own paper (A4 asks for it, whichever it is) or large, or the table. */
 	'season.chart': call(
 		z.strictObject({ playerId: id, paper: z.enum(['A4', 'A3', 'pocket']) }),
 		pdf,

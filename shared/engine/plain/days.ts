@@ -91,8 +91,6 @@ const inWords = (iso: string, words: string): string =>
  * text that is no date comes back as it is.
  */
 export const dayInWords = (iso: string): string => inWords(iso, 'd MMMM y')
-/** An ISO date as '8 November', where the year stands elsewhere. */
-export const dayWithoutYear = (iso: string): string => inWords(iso, 'd MMMM')
 /** An ISO date as '8 Nov'; text that is no date comes back as it is. */
 export const shortDayInWords = (iso: string): string => inWords(iso, 'd MMM')
 /** An ISO date's month, such as 'November 1999'; text that is no date comes back as it is. */

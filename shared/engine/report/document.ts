@@ -1,22 +1,50 @@
 /** A document as data: words, tables and figures, before any renderer. */
 export type Tone = 'body' | 'small' | 'strong' | 'lead'
 /** Patterns that tell cells apart without colour, also on a grey printer. */
-const patterns = ['plain', 'rising', 'falling', 'dots', 'bars', 'grid'] as const
+export const patterns = [
+	'plain',
+	'rising',
+	'falling',
+	'dots',
+	'bars',
+	'grid',
+	'lines',
+	'crosses',
+	'checks',
+	'dark',
+	'dashes',
+	'half',
+] as const
 export type Pattern = (typeof patterns)[number]
 /**
  * The pattern of a pair goes with its letter: A is plain, B rises to the right, C falls; the same
- * on paper and on the screen.
+ * on paper and on the screen. Twelve differ; from the thirteenth pair on the letter alone tells.
  */
 export const patternOfLetter = (letter: string): Pattern =>
 	patterns[Math.max(0, letter.charCodeAt(0) - 65) % patterns.length] ?? 'plain'
-/** A cell of a wall chart: what is worn in large print, when in ordinary print. */
-export interface ChartCell {
+/** What stands in a cell of a wall chart: what is worn in large print, when in ordinary print. */
+export interface ChartEntry {
 	text: string
+	/** In ordinary print on the same line. */
+	beside?: string
 	below?: string
 	pattern?: Pattern
 	/** What is worn after it, behind its pattern. */
 	after?: string
+	/** Otherwise than usual: stands out, never by colour alone. */
+	unusual?: boolean
 }
+export interface ChartCell extends ChartEntry {
+	/** Further entries under it, in the same cell. */
+	more?: ChartEntry[]
+}
+/** The entries of a cell from the first on. */
+export const entriesOf = (cell: ChartCell): ChartEntry[] => [cell, ...(cell.more ?? [])]
+/** Every text of a cell. */
+export const cellTexts = (cell: ChartCell): string[] =>
+	entriesOf(cell).flatMap(({ text, after = '', beside = '', below = '' }) =>
+		[text, after, beside, below].filter(Boolean),
+	)
 /** What a block of each kind holds. */
 interface BlockFields {
 	heading: { text: string; level?: 1 | 2; newPage?: boolean }
@@ -30,7 +58,18 @@ interface BlockFields {
 		rows: string[][]
 		widths?: (number | 'auto' | '*')[]
 	}
-	chart: { caption: string; head: string[]; rows: ChartCell[][]; widths: (number | '*')[] }
+	/**
+	 * `size` of the letters: large; or as large as lets all rows stand on one page (grid), under the
+	 * so many lines of the charts `above`. Absent: as large as the page prints charts.
+	 */
+	chart: {
+		caption: string
+		head: string[]
+		rows: ChartCell[][]
+		widths: (number | '*')[]
+		size?: 'large' | 'grid'
+		above?: number
+	}
 	figure: { caption: string; alternative: string; svg: string; widthPt: number; heightPt: number }
 	/** On a page of its own, never scaled: one millimetre drawn is one millimetre on paper. */
 	'true-size': {

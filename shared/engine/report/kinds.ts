@@ -34,7 +34,8 @@ export interface KindInput extends ReportInput {
 	/** Consents by place: this visit's first, then the members' in their order. */
 	consents?: readonly (ClubConsent | undefined)[]
 	clubAdds?: Pick<ClubAdds, 'limits' | 'minutesToChange'>
-	paper?: 'A4' | 'A3'
+	/** Of the season chart; that of the clinic where absent. */
+	paper?: 'A4' | 'Letter' | 'A3'
 	showName?: boolean
 }
 interface Kind {
@@ -86,7 +87,7 @@ const seasonProblems = (input: KindInput): string[] => {
 	]
 }
 const composeSeason = (input: KindInput): LwDocument => {
-	const { clinic, visit, draft, on, paper = 'A4', version, showName } = input
+	const { clinic, visit, draft, on, paper = clinic.paper ?? 'A4', version, showName } = input
 	const plan = input.plan ?? { sessions: [], pairs: [] }
 	return seasonChart(
 		present({ ...wornIn(input), visit, clinic, plan, paper, draft, on, version, showName }),

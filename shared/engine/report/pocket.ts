@@ -47,6 +47,7 @@ export function pocketTable({ visit, clinic, plan, buying, on }: PocketInput): L
 			{ kind: 'text', text: t('pocket.safety'), tone: 'small' },
 		],
 		notes: [],
+		paper: clinic.paper ?? 'A4',
 		footer: `${clinic.name}, ${dateWords(on)}`,
 		createdAt: `${on}T12:00:00.000Z`,
 	}

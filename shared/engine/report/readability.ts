@@ -5,7 +5,7 @@
  * fewer than four words is a label: its syllables count, but it is no short sentence that would make
  * long ones look shorter.
  */
-import { type BlockKind, byKind, type ForEachKind, type LwDocument } from './document.ts'
+import { type BlockKind, byKind, cellTexts, type ForEachKind, type LwDocument } from './document.ts'
 
 interface Counts {
 	words: number
@@ -82,11 +82,7 @@ const piecesOf: ForEachKind<BlockKind, [], string[]> = {
 	actions: ({ items }) => items.flatMap(({ what, when, who }) => [what, when, who]),
 	alert: ({ title, text }) => [title, text],
 	table: ({ caption, head, rows }) => [caption, ...head, ...rows.flat()],
-	chart: ({ caption, head, rows }) => [
-		caption,
-		...head,
-		...rows.flat().flatMap(({ text, below = '', after = '' }) => [text, after, below]),
-	],
+	chart: ({ caption, head, rows }) => [caption, ...head, ...rows.flat().flatMap(cellTexts)],
 	figure: ({ caption }) => [caption],
 	'true-size': ({ caption }) => [caption],
 	// names and numbers

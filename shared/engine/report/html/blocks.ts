@@ -5,6 +5,9 @@ import {
 	type BlockOf,
 	byKind,
 	type ChartCell,
+	type ChartEntry,
+	cellTexts,
+	entriesOf,
 	type ForEachKind,
 	type Tone,
 } from '../document.ts'
@@ -44,7 +47,7 @@ const blocks: ForEachKind<BlockKind, [id: string], string> = {
 			caption,
 			head,
 			rows.map(([first, ...rest]) => {
-				const words = [first?.text ?? '', first?.below ?? ''].filter(Boolean).join(' ')
+				const words = first ? cellTexts(first).join(' ') : ''
 				return row(words, rest.map(chartCell).join(''))
 			}),
 			' class="chart"',
@@ -85,14 +88,17 @@ function table(
 /** A row whose first cell names it. @param rest the other cells as elements */
 const row = (first: string, rest: string): string =>
 	element('tr', worded('th', first, ' scope="row"') + rest)
-const chartCell = ({ text, below, pattern, after }: ChartCell): string =>
+const chartCell = (cell: ChartCell): string =>
 	element(
 		'td',
-		(text ? worded('strong', text) : '') +
-			(after ? ` ${worded('strong', after)}` : '') +
-			(below ? ` ${worded('span', below)}` : ''),
-		pattern ? ` class="pattern-${pattern}"` : '',
+		entriesOf(cell).map(chartEntry).join('<br>'),
+		cell.pattern ? ` class="pattern-${cell.pattern}"` : '',
 	)
+const chartEntry = ({ text, below, after, beside }: ChartEntry): string =>
+	(text ? worded('strong', text) : '') +
+	(after ? ` ${worded('strong', after)}` : '') +
+	(beside ? ` ${worded('span', beside)}` : '') +
+	(below ? ` ${worded('span', below)}` : '')
 /** An own figure with its name and description inside, for those who do not see it. */
 function describedSvg(svg: string, id: string, title: string, description: string): string {
 	return svg.replace(/<svg\b/, `<svg role="img" aria-labelledby="${id}-title ${id}-desc"`).replace(

@@ -11,6 +11,14 @@ export const patternCss: Record<Pattern, string> = {
 	grid:
 		'repeating-linear-gradient(0deg, #0000 0 6px, #0002 6px 7px), ' +
 		'repeating-linear-gradient(90deg, #0000 0 6px, #0002 6px 7px)',
+	lines: 'repeating-linear-gradient(0deg, #0000 0 5px, #0002 5px 7px)',
+	crosses:
+		'repeating-linear-gradient(45deg, #0000 0 6px, #0002 6px 7px), ' +
+		'repeating-linear-gradient(135deg, #0000 0 6px, #0002 6px 7px)',
+	checks: 'conic-gradient(#0002 25%, #0000 0 50%, #0002 0 75%, #0000 0) 0 0 / 8px 8px',
+	dark: 'linear-gradient(#0003, #0003)',
+	dashes: 'linear-gradient(90deg, #0003 60%, #0000 0) 0 0 / 10px 3px',
+	half: 'linear-gradient(#0000 50%, #0003 0)',
 }
 const patternRules = Object.entries(patternCss).map(
 	([name, css]) => `.pattern-${name}{background:${css}}`,

@@ -1,16 +1,18 @@
 /** The parts of a document as they are read back. Keys that are not known are left out. */
 import { z } from 'zod'
-import type { Block, BlockKind, BlockOf } from '../document.ts'
+import { type Block, type BlockKind, type BlockOf, patterns } from '../document.ts'
 import { foreignBlocks, wordsIn, wordsLost } from './foreign.ts'
 
 const texts = z.array(z.string())
-const pattern = z.enum(['plain', 'rising', 'falling', 'dots', 'bars', 'grid'])
-const chartCell = z.object({
+const chartEntry = z.object({
 	text: z.string(),
+	beside: z.string().optional(),
 	below: z.string().optional(),
-	pattern: pattern.optional(),
+	pattern: z.enum(patterns).optional(),
 	after: z.string().optional(),
+	unusual: z.boolean().optional(),
 })
+const chartCell = chartEntry.extend({ more: z.array(chartEntry).optional() })
 /** An own drawing: it holds no script and draws nothing from elsewhere. */
 const drawing = z
 	.string()
@@ -51,6 +53,8 @@ const blocks: Reads = {
 		head: texts,
 		rows: z.array(z.array(chartCell)),
 		widths: z.array(z.union([z.number(), z.literal('*')])),
+		size: z.enum(['large', 'grid']).optional(),
+		above: z.number().optional(),
 	}),
 	figure: z.object({
 		kind: z.literal('figure'),

@@ -31,7 +31,7 @@ export interface ChartInput extends WornIn {
 	visit: Visit
 	clinic: Clinic
 	plan: PlanView
-	paper: 'A4' | 'A3'
+	paper: 'A4' | 'Letter' | 'A3'
 	version?: number
 	/** Left out for the privacy of a changing room where false. */
 	showName?: boolean

@@ -1,56 +1,63 @@
-/** The key under the wall chart: every pair with its pattern, then the other signs. */
+/** The key over the wall chart: every pair with its pattern and name, then the other signs. */
+import { present } from '../../plain/present.ts'
 import { termWords } from '../../visit/terms.ts'
 import type { Speak } from '../../words/speak.ts'
 import { dateWords } from '../../words/words.ts'
-import { heading } from '../base.ts'
-import type { Block, ChartCell } from '../document.ts'
+import type { BlockOf, ChartCell } from '../document.ts'
 import type { PlanView } from '../inputs.ts'
 import type { ChartInput, Lettering } from './chart-input.ts'
 
-/** A row a pair in order of letters; signs that the chart does not use are left out. */
-export function chartKey(input: ChartInput, lettering: Lettering, t: Speak): Block[] {
-	const { plan } = input
-	const { letterOf, insert } = lettering
+/** Pairs side by side. */
+const pairsAcross = 4
+
+/** The pairs in order of letters. */
+export function pairKey(input: ChartInput, lettering: Lettering, t: Speak): BlockOf<'chart'> {
+	const { letterOf } = lettering
+	const cells = [...input.plan.pairs]
+		.sort((a, b) => (letterOf(a.id) < letterOf(b.id) ? -1 : 1))
+		.map((pair) => pairCell(pair, input, lettering, t))
+	const columns = Math.max(1, Math.min(pairsAcross, cells.length))
+	const rows = Array.from({ length: Math.ceil(cells.length / columns) }, (_, row) =>
+		Array.from(
+			{ length: columns },
+			(_, column): ChartCell => cells[row * columns + column] ?? { text: '' },
+		),
+	)
+	return {
+		kind: 'chart',
+		caption: t('chart.legendCaption'),
+		head: Array.from({ length: columns }, () => ''),
+		rows,
+		widths: Array.from({ length: columns }, () => '*' as const),
+	}
+}
+/** One line of the signs that the grid uses. */
+export function signs({ plan }: ChartInput, { insert }: Lettering, t: Speak): string {
 	const withoutPair = plan.sessions.some((session) => session.pair === undefined)
 	return [
-		heading(t('chart.legend')),
-		{
-			kind: 'chart',
-			caption: t('chart.legendCaption'),
-			head: [t('chart.legendPattern'), t('chart.legendWords')],
-			rows: [...plan.pairs]
-				.sort((a, b) => (letterOf(a.id) < letterOf(b.id) ? -1 : 1))
-				.map((pair) => pairRow(pair, input, lettering, t)),
-			widths: [96, '*'],
-		},
-		{
-			kind: 'list',
-			items: [
-				...(insert ? [t('chart.legendInsert')] : []),
-				t('chart.legendMatch'),
-				...(withoutPair ? [t('chart.legendNone')] : []),
-			],
-		},
-	]
+		t('chart.legendMatch'),
+		t('chart.legendUnusual'),
+		...(insert ? [t('chart.legendInsert')] : []),
+		...(withoutPair ? [t('chart.legendNone')] : []),
+	].join(' ')
 }
-function pairRow(
-	planned: PlanView['pairs'][number],
+function pairCell(
+	{ id, name: planned, sole: plannedSole, replaceBy }: PlanView['pairs'][number],
 	{ visit, buying }: ChartInput,
 	{ letterOf, patternOf }: Lettering,
 	t: Speak,
-): ChartCell[] {
-	const { id } = planned
-	const replaceBy = buying ? planned.replaceBy : undefined
-	const letter = letterOf(id)
+): ChartCell {
 	const own = visit.footwear?.find((pair) => pair.id === id)
-	const sole = planned.sole ?? own?.sole
-	const name = planned.name ?? own?.name ?? ''
-	const pair = [name, sole ? termWords(sole) : ''].filter(Boolean).join(', ') || id
-	const below = replaceBy
-		? t('chart.legendReplace', { letter, pair, date: dateWords(replaceBy) })
-		: t('chart.legendPair', { letter, pair })
-	return [
-		{ text: letter, pattern: patternOf(id) },
-		{ text: '', below },
-	]
+	const sole = plannedSole ?? own?.sole
+	const name = planned ?? own?.name ?? ''
+	const words = [name, sole ? termWords(sole) : ''].filter(Boolean).join(', ') || id
+	return {
+		text: letterOf(id),
+		pattern: patternOf(id),
+		beside: words,
+		...present({
+			below:
+				buying && replaceBy ? t('chart.legendReplace', { date: dateWords(replaceBy) }) : undefined,
+		}),
+	}
 }

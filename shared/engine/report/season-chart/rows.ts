@@ -1,77 +1,90 @@
-/** The rows of the wall: a week each, or several where its sessions need more room. */
-import { dayNumber } from '../../plain/days.ts'
+/** The rows of the wall: the usual week, and a row for each week with a cell for each day. */
+import { addDays } from '../../plain/days.ts'
+import { present } from '../../plain/present.ts'
 import type { Speak } from '../../words/speak.ts'
-import { dayWords, weekdays } from '../../words/words.ts'
-import type { ChartCell } from '../document.ts'
-import { isoWeek, weekdayOf } from '../iso-week.ts'
+import { dayWords } from '../../words/words.ts'
+import type { ChartCell, ChartEntry } from '../document.ts'
 import type { Lettering } from './chart-input.ts'
-import type { SeasonWeeks, WallSession } from './weeks.ts'
+import { isAtUsualTime, isUsual, type UsualSession, weekdayOfDate } from './usual.ts'
+import type { WallSession, WallWeek } from './weeks.ts'
 
-/** @param columns sessions side by side; those of a full week go on in a further row */
-export function weekRows(
-	{ sessions: weeks }: SeasonWeeks,
-	events: ReadonlyMap<string, readonly string[]>,
-	columns: number,
-	lettering: Lettering,
-	t: Speak,
-): ChartCell[][] {
-	return [...weeks]
-		.toSorted(([a], [b]) => (a < b ? -1 : 1))
-		.flatMap(([monday, sessions]) => {
-			const cells = sessions
-				.toSorted((a, b) => (startOf(a) < startOf(b) ? -1 : 1))
-				.map((session) => sessionCell(session, lettering, t))
-			const lines = Math.max(1, Math.ceil(cells.length / columns))
-			return Array.from({ length: lines }, (_, line): ChartCell[] => {
-				const shown = cells.slice(line * columns, (line + 1) * columns)
-				const notes = [
-					...(line === 0 ? (events.get(monday) ?? []) : []),
-					...(cells.length === 0 ? [t('chart.noSession')] : []),
-				]
-				return [
-					weekCell(monday, line, t),
-					...Array.from({ length: columns }, (_, column) => shown[column] ?? { text: '' }),
-					{ text: '', below: notes.join(', ') },
-				]
-			})
-		})
+/** What the rows are drawn with. */
+export interface Drawn {
+	usual: readonly UsualSession[]
+	/** Words of a day, by its date. */
+	events: ReadonlyMap<string, readonly string[]>
+	lettering: Lettering
+	t: Speak
 }
-const startOf = ({ date, start }: WallSession): string => `${date} ${start ?? ''}`
-function weekCell(monday: string, line: number, t: Speak): ChartCell {
-	const { week } = isoWeek(monday)
+const daysOfWeek = [0, 1, 2, 3, 4, 5, 6]
+const cellOf = ([first, ...more]: readonly ChartEntry[]): ChartCell =>
+	first ? { ...first, ...present({ more: more.length > 0 ? more : undefined }) } : { text: '' }
+
+/** One row: what is worn on each weekday, with its start. */
+export function usualRow({ usual, lettering, t }: Drawn): ChartCell[] {
+	return [
+		{ text: '', below: t('chart.usual') },
+		...daysOfWeek.map((weekday) =>
+			cellOf(
+				usual
+					.filter((session) => session.weekday === weekday)
+					.map(({ like }) => ({
+						...wornEntry(like, lettering, t),
+						below: [like.start, like.kind === 'match' ? t('chart.match') : '']
+							.filter(Boolean)
+							.join(' '),
+					})),
+			),
+		),
+	]
+}
+/** A row a week, Monday first; what is otherwise than usual stands out. */
+export const weekRows = (weeks: readonly WallWeek[], drawn: Drawn): ChartCell[][] =>
+	weeks.map(({ monday, sessions }) => [
+		{ text: dayWords(monday) },
+		...daysOfWeek.map((weekday) => {
+			const held = sessions.filter(({ date }) => weekdayOfDate(date) === weekday)
+			const entries = held.map((session) => dayEntry(session, drawn))
+			const events = drawn.events.get(addDays(monday, weekday)) ?? []
+			return cellOf([...entries, ...events.map((words) => ({ text: '', below: words }))])
+		}),
+	])
+function dayEntry(session: WallSession, { usual, lettering, t }: Drawn): ChartEntry {
+	const { start, kind, status, minutes, fullMinutes } = session
+	// why a session is off is the player's own affair: only a bye, which all know, is named
+	if (status) return { text: '', beside: status === 'bye' ? t('chart.bye') : t('chart.off') }
+	const time = [
+		isAtUsualTime(session, usual) ? '' : (start ?? ''),
+		fullMinutes === undefined ? '' : t('chart.short', { minutes: minutes ?? '' }),
+	]
+		.filter(Boolean)
+		.join(' ')
+	// one thing beside the letter: a cell is narrow
+	const isMatch = kind === 'match'
 	return {
-		text: line === 0 ? String(week) : t('chart.continued', { week }),
-		below: t('chart.weekOf', { date: dayWords(monday) }),
+		...wornEntry(session, lettering, t),
+		...present({
+			beside: (isMatch ? t('chart.matchMark') : time) || undefined,
+			below: (isMatch && time) || undefined,
+			unusual: isUsual(session, usual) ? undefined : true,
+		}),
 	}
 }
-function sessionCell(session: WallSession, lettering: Lettering, t: Speak): ChartCell {
-	const { date, start, kind, status, minutes, fullMinutes } = session
-	const when = `${weekdays[weekdayOf(dayNumber(date))]} ${start ?? dayWords(date)}`
-	// why a session is off is the player's own affair: only a bye, which all know, is named
-	if (status) return { text: status === 'bye' ? t('chart.bye') : t('chart.off'), below: when }
-	const below = [
-		when,
-		...(kind === 'match' ? [t('chart.match')] : []),
-		...(fullMinutes === undefined ? [] : [t('chart.short', { minutes: minutes ?? '' })]),
-	].join(' ')
-	return wornCell(session, below, lettering, t)
-}
 /** The pair in large print, those worn after it behind its pattern. */
-function wornCell(
+function wornEntry(
 	{ pair, parts = [] }: WallSession,
-	below: string,
 	{ letterOf, patternOf, insert }: Lettering,
 	t: Speak,
-): ChartCell {
+): ChartEntry {
+	const named = (id: string): string => `${letterOf(id)}${insert}`
 	const [firstPart, ...later] = parts
 	if (firstPart && later.length > 0)
 		return {
-			text: `${letterOf(firstPart.pair)}${insert}`,
-			after: later.map((part) => `${letterOf(part.pair)}${insert}`).join(' '),
-			below,
+			text: named(firstPart.pair),
+			after: later.map((part) => named(part.pair)).join(' '),
 			pattern: patternOf(firstPart.pair),
 		}
 	return pair === undefined
-		? { text: t('chart.none'), below }
-		: { text: `${letterOf(pair)}${insert}`, below, pattern: patternOf(pair) }
+		? { text: t('chart.none') }
+		: { text: named(pair), pattern: patternOf(pair) }
 }

@@ -9,25 +9,26 @@ import type { ChartInput, Lettering } from './chart-input.ts'
 export type WallSession = PlanView['sessions'][number] & {
 	status?: 'cancelled' | 'bye' | 'injured'
 }
-export interface SeasonWeeks {
-	/** Sessions by the Monday of their week; a week between the first and the last may have none. */
-	sessions: Map<string, WallSession[]>
-	/** ISO dates; undefined where there is no session. */
-	first: string | undefined
-	last: string | undefined
+/** A week by its Monday; one between the first and the last may have no session. */
+export interface WallWeek {
+	monday: string
+	sessions: WallSession[]
 }
-/** Sessions of the plan and those called off, by week. */
-export function weeksOf(plan: PlanView): SeasonWeeks {
+/** Half a season: what one page holds. */
+const weeksOnPage = 26
+
+const startOf = ({ date, start }: WallSession): string => `${date} ${start ?? ''}`
+/** Sessions of the plan and those called off by week, without a gap, in order of time. */
+export function weeksOf(plan: PlanView): WallWeek[] {
 	const off = (plan.off ?? []).map((missed): WallSession => ({ ...missed, surface: '' }))
-	const all = [...plan.sessions, ...off]
+	const all = [...plan.sessions, ...off].toSorted((a, b) => (startOf(a) < startOf(b) ? -1 : 1))
+	const [first, last] = [all[0], all.at(-1)]
+	if (!first || !last) return []
 	const sessions = Map.groupBy(all, ({ date }) => isoWeek(date).monday)
-	const dates = all.map(({ date }) => date).toSorted()
-	const first = dates[0]
-	const last = dates.at(-1)
-	if (first !== undefined && last !== undefined)
-		for (const monday of mondaysBetween(first, last))
-			if (!sessions.has(monday)) sessions.set(monday, [])
-	return { sessions, first, last }
+	return mondaysBetween(first.date, last.date).map((monday) => ({
+		monday,
+		sessions: sessions.get(monday) ?? [],
+	}))
 }
 function mondaysBetween(first: string, last: string): string[] {
 	const mondays: string[] = []
@@ -35,7 +36,13 @@ function mondaysBetween(first: string, last: string): string[] {
 		mondays.push(dateOfDay(day))
 	return mondays
 }
-/** Words beside a week, by its Monday: pairs to replace, pairs to wear in, the review. */
+/** As few pages as hold them, each with as many weeks as the others, or one fewer. */
+export function pagesOfWeeks(weeks: readonly WallWeek[]): WallWeek[][] {
+	const pages = Math.max(1, Math.ceil(weeks.length / weeksOnPage))
+	const at = (page: number): number => Math.ceil((page * weeks.length) / pages)
+	return Array.from({ length: pages }, (_, page) => weeks.slice(at(page), at(page + 1)))
+}
+/** Words of a day, by its date: pairs to replace, pairs to wear in, the review. */
 export function eventsOf(
 	{ visit, buying, reviewDate, plan }: ChartInput,
 	{ letterOf }: Lettering,
@@ -52,11 +59,8 @@ export function eventsOf(
 		})),
 		{ date: reviewDate, words: t('chart.review') },
 	]
-	const byWeek = new Map<string, string[]>()
-	for (const { date, words } of events) {
-		if (!date) continue
-		const { monday } = isoWeek(date)
-		byWeek.set(monday, [...(byWeek.get(monday) ?? []), words])
-	}
-	return byWeek
+	const byDay = new Map<string, string[]>()
+	for (const { date, words } of events)
+		if (date) byDay.set(date, [...(byDay.get(date) ?? []), words])
+	return byDay
 }

@@ -69,6 +69,13 @@ const planning = {
 			'The records were locked or another person took over while the season was planned. Nothing ' +
 			'was kept: plan again.',
 	}),
+	'season.nothing-to-take': sentence({
+		clinician: () => 'No plan waits to be taken. Plan again, and look at what would change.',
+	}),
+	'season.changed-since': sentence({
+		clinician: () =>
+			'Sessions, pairs or the plan changed since this plan was made. Nothing was kept: plan again.',
+	}),
 	'season.cancelled': sentence({
 		clinician: () => 'Planning was cancelled. Nothing was changed.',
 	}),
