@@ -94,20 +94,20 @@ export const nextPair: Section = (input, notes, t) => {
 			: []),
 	]
 }
-/** Where the pair at hand serves, nothing needs to be bought. */
-const keptPairs = ({ gate, pairs }: SettledPlan, { visit }: ReportInput, t: Speak): string[] =>
-	buyingWaits(gate)
-		? []
-		: pairs.flatMap(({ role, means, ownedPair }) =>
-				means !== 'buy' && ownedPair !== undefined
-					? [
-							t(means === 'keep' ? 'player.keepPair' : 'player.wearPair', {
-								role: capital(roleWords(role, t)),
-								pair: pairName(ownedPair, visit, t),
-							}),
-						]
-					: [],
-			)
+/** Where a pair at hand serves, nothing needs to be bought: a line for each pair. */
+function keptPairs({ gate, pairs }: SettledPlan, { visit }: ReportInput, t: Speak): string[] {
+	if (buyingWaits(gate)) return []
+	const kept = pairs.filter(({ means, ownedPair }) => means !== 'buy' && ownedPair !== undefined)
+	const alike = Map.groupBy(kept, ({ means, ownedPair }) => `${means} ${ownedPair}`)
+	return [...alike.values()].map((group) => {
+		const [{ means = 'keep', ownedPair = '' } = {}] = group
+		const roles = [...new Set(group.map(({ role }) => roleWords(role, t)))]
+		return t(means === 'keep' ? 'player.keepPair' : 'player.wearPair', {
+			role: capital(roles.join(', ')),
+			pair: pairName(ownedPair, visit, t),
+		})
+	})
+}
 /** Why a pair that is kept does not do where another is looked for: each said once. */
 const besideWords = (pairs: readonly Pair[], reader: Reader): string[] => [
 	...new Set(

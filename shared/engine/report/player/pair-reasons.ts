@@ -9,6 +9,7 @@ import { soleFeatures, soleRows } from '../../prescription/roles/sole.table.ts'
 import type { SettledPlan } from '../../prescription/settled.ts'
 import type { Feature } from '../../visit/terms.ts'
 import type { Speak } from '../../words/speak.ts'
+import type { StatementCode } from '../../words/statement.ts'
 import { capital, conditionInWords, featureInWords } from '../../words/words.ts'
 import { speakOf } from '../base.ts'
 import type { StandingLine } from '../decided.ts'
@@ -60,6 +61,17 @@ function partOf(line: StandingLine, asked: readonly Asked[], t: Speak): Standing
 	const says = t('player.reasonLeft', { names: [...new Set(names)].join('; '), features })
 	return [{ ...line, says }]
 }
+/** That matches may have a lighter pair than training: where both are bought, and so. */
+const ofTwoRoles: ReadonlySet<string | undefined> = new Set<StatementCode>(['footwear.two-roles'])
+const isLighterForMatches = (pairs: readonly Pair[]): boolean =>
+	pairs.some(({ role, means }) => role === 'training' && means === 'buy') &&
+	pairs.some(
+		({ role, means, seek, avoid }) =>
+			role === 'match' &&
+			means === 'buy' &&
+			!avoid.includes('low-mass') &&
+			!seek.includes('full-length-cushioning'),
+	)
 /** Of a record that does not tell reasons apart: whether something was taken out. */
 const isPartlyTakenOut = ({ assessment }: ReportInput, { pairs }: SettledPlan): boolean =>
 	(assessment.prescription?.pairs ?? []).some((proposed) => {
@@ -86,6 +98,8 @@ export function reasonsForPairs(
 	return linesFor(reader, input)
 		.filter(({ id }) => ids.has(id))
 		.flatMap((line) => {
+			if (!line.typed && ofTwoRoles.has(line.finding?.code) && !isLighterForMatches(pairs))
+				return []
 			// the clinician's own words, and what asks nothing of a pair, stand as they are
 			if (line.typed || askedBy(line.id, plan.pairs).length === 0) return [line]
 			const asked = askedBy(line.id, pairs)

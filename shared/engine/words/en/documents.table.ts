@@ -126,7 +126,7 @@ export const sentences = {
 	'player.fittingUs': '{letter} on the US scale',
 	'player.fittingSide': '{side}: {fittings}',
 	'player.nextPair': 'Your next pair',
-	'player.wearPair': '{role}: your {pair} will do. You do not need a new one for now.',
+	'player.wearPair': '{role}: wear your {pair}. It will do for now.',
 	'player.keepPair': '{role}: keep your {pair}. You do not need a new one.',
 	'player.reasonLeft': '{names}: {features}.',
 	'player.nextCaption': 'What to look for in boots and shoes',
