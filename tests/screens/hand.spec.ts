@@ -40,7 +40,7 @@ const clinic = {
 const step = (page: Page, name: string) =>
 	page.getByRole('heading', { level: 1, name, exact: true })
 
-test('a complete adult assessment in under 180 keys beyond the values, no mouse', async ({
+test('a complete adult assessment in under 130 keys beyond the values, no mouse', async ({
 	page,
 }) => {
 	const data = mkdtempSync(join(tmpdir(), 'lastwright-hand-'))
@@ -147,7 +147,7 @@ test('a complete adult assessment in under 180 keys beyond the values, no mouse'
 		await press('Enter')
 		await expect(page.locator('iframe[title="Signed report"]')).toBeVisible({ timeout: 30_000 })
 		console.log(`keys beyond the values: ${counted.keys}`)
-		expect(counted.keys).toBeLessThan(180)
+		expect(counted.keys).toBeLessThan(130)
 		const { visits } = await hostCall<{ visits: unknown[] }>(page, 'players.open', { playerId })
 		expect(visits).toHaveLength(1)
 	} finally {
