@@ -6,13 +6,11 @@ import { type SettledPlan, settledPlan } from '../../shared/engine/prescription/
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
 import {
 	openProtocol,
-	type Protocol,
 	type ProtocolFile,
 	shippedProtocol,
 } from '../../shared/engine/protocol/protocol.ts'
 import { heldPlan } from '../../shared/engine/season/plan/held-plan.ts'
 import { composePlan } from '../../shared/engine/season/plan/plan.ts'
-import { toeRoomOf } from '../../shared/engine/season/plan/toe-room.ts'
 import type { Plan } from '../../shared/engine/season/plan-file.ts'
 import { type Built, buildProblem } from '../../shared/engine/season/problem/build.ts'
 import type { EarlierPlan } from '../../shared/engine/season/problem/earlier.ts'
@@ -44,26 +42,6 @@ function planOf(assessment: Assessment, { settled }: PlanOptions): SettledPlan |
 /** What was decided element by element: a raise or an insert. */
 const startedByElement = ({ settled }: PlanOptions): boolean =>
 	settled !== undefined && insertDecided(settled.decisions)
-/**
- * By id: the day from which a pair is too short by the forecast of growth; without a plan also what
- * the visit judged too short.
- */
-function outgrownFrom(
-	visit: Visit,
-	{ footwear, growth }: Assessment,
-	protocol: Protocol,
-	plan: SettledPlan | undefined,
-): Map<string, string> {
-	const forecast = (visit.footwear ?? []).flatMap((pair): [string, string][] => {
-		const { outgrownBy } = toeRoomOf(pair, visit, growth, protocol)
-		return outgrownBy === undefined ? [] : [[pair.id, outgrownBy]]
-	})
-	const least = protocol.value('footwear.youthReplaceMm')
-	const judged = footwear.current
-		.filter(({ verdict, toeRoomMm }) => verdict === 'replace' && (toeRoomMm ?? least) < least)
-		.map(({ id }): [string, string] => [id, visit.visitDate])
-	return new Map([...forecast, ...(plan ? [] : judged)])
-}
 /** A season ready to be solved, and how its plan is written down; a held one has its plan already. */
 type Prepared =
 	| { held: Plan }
@@ -82,7 +60,7 @@ export function prepareSeason(visit: Visit, options: PlanOptions = {}): Prepared
 		protocol,
 		suitability,
 		from,
-		outgrown: outgrownFrom(visit, assessment, protocol, plan),
+		judged: assessment.prescription.owned,
 		newInsert: (plan !== undefined && startsInsert(plan)) || startedByElement(options),
 		plan,
 		earlier: options.earlier,

@@ -5,6 +5,7 @@
 import { ankle } from './ankle/ankle.ts'
 import { conditionFindings } from './conditions/findings.ts'
 import { factsOf } from './facts/facts-of.ts'
+import { ownedOnly } from './facts/planned-pairs.ts'
 import { visitsBefore } from './facts/visits-before.ts'
 import type { Assessment } from './findings/assessment.ts'
 import type { Finding, Level } from './findings/finding.ts'
@@ -67,19 +68,20 @@ const pairsForRaise = ({ pairs }: Pick<ReturnType<typeof ownedPairs>, 'pairs'>) 
 })
 /**
  * The whole assessment of a visit.
- * @param visit a parsed visit (parseVisit); @param earlier the same player's earlier visits, any
+ * @param recorded a parsed visit (parseVisit); pairs that are only planned are left out; @param earlier the same player's earlier visits, any
  * order
  * @param given the protocol; one that is kept open works its identity out once
  * @param shelf the clinic's catalogue (parseShelf); without it no model is ranked
  * @returns the Assessment; what cannot be computed is absent, and a finding or `missing` says why
  */
 export function assess(
-	visit: Visit,
+	recorded: Visit,
 	earlier: readonly Visit[] = [],
 	given: ProtocolFile | Protocol = shippedProtocol,
 	shelf?: Shelf,
 ): Assessment {
 	const protocol = opened(given)
+	const visit = ownedOnly(recorded)
 	const before = visitsBefore(visit, earlier)
 	const first = dangerFirst(visit, before, protocol)
 	const { facts, gate } = first

@@ -1,7 +1,7 @@
 /** What recorded conditions ask of a season, by the table alone. */
 import { describe, expect, it } from 'vitest'
+import { stopBefore } from '../../shared/engine/season/problem/before.ts'
 import { asksOfSeason, thatAsk } from '../../shared/engine/season/problem/condition-asks.ts'
-import { stopOf } from '../../shared/engine/season/problem/limits.ts'
 import { type Condition, conditions } from '../../shared/engine/visit/terms.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 
@@ -20,7 +20,7 @@ describe('what conditions ask of a season', () => {
 		}
 	})
 	it.each(['neuropathy', 'previous-foot-ulcer'] as const)('%s stops it, even past', (condition) =>
-		expect(stopOf({ conditions: [recorded(condition, 'past')] })).toMatchObject({
+		expect(stopBefore({ conditions: [recorded(condition, 'past')] })).toMatchObject({
 			id: 'season.stop-sensation',
 			level: 'stop',
 			params: { conditions: [condition] },
@@ -33,9 +33,9 @@ describe('what conditions ask of a season', () => {
 	] as const)(
 		'%s stops it while current; recovering, studs come back step by step',
 		(condition) => {
-			expect(stopOf({ conditions: [recorded(condition)] })?.id).toBe('season.stop-bone-stress')
+			expect(stopBefore({ conditions: [recorded(condition)] })?.id).toBe('season.stop-bone-stress')
 			const back = { conditions: [recorded(condition, 'recovering')] }
-			expect(stopOf(back)).toBeUndefined()
+			expect(stopBefore(back)).toBeUndefined()
 			expect(thatAsk(back, ({ ask }) => ask === 'limit-studs')).toHaveLength(1)
 			const past = { conditions: [recorded(condition, 'past')] }
 			expect(thatAsk(past, ({ ask }) => ask === 'limit-studs')).toEqual([])
@@ -44,7 +44,7 @@ describe('what conditions ask of a season', () => {
 	it('both feet are named as both, and no side as none', () => {
 		const bone = 'navicular-stress-fracture'
 		const sideOf = (...sides: Recorded['side'][]) =>
-			stopOf({ conditions: sides.map((side) => recorded(bone, 'current', side)) })?.side
+			stopBefore({ conditions: sides.map((side) => recorded(bone, 'current', side)) })?.side
 		expect([sideOf('left'), sideOf('left', 'right'), sideOf('both'), sideOf('none')]).toEqual([
 			'left',
 			'both',

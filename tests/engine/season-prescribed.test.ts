@@ -1,76 +1,25 @@
 /** The season reads the settled plan: what is held, which pairs are worn where, what lies inside. */
 import { describe, expect, it } from 'vitest'
 import { planSeason } from '../../electron/solver/plan.ts'
-import { openGate } from '../../shared/engine/facts/held.ts'
-import type { Hold, Holdable, OwnedVerdict } from '../../shared/engine/findings/assessment.ts'
 import { suitability } from '../../shared/engine/protocol/norms/suitability.ts'
-import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { buildProblem } from '../../shared/engine/season/problem/build.ts'
-import {
-	heldSeason,
-	type SeasonPlan,
-	startsInsert,
-} from '../../shared/engine/season/problem/prescribed.ts'
+import { heldSeason, type SeasonPlan } from '../../shared/engine/season/problem/prescribed.ts'
 import { verify } from '../../shared/engine/season/verify/verify.ts'
-import type { Pair, Session, Visit } from '../../shared/engine/visit/visit.ts'
+import type { Pair, Session } from '../../shared/engine/visit/visit.ts'
 import { seasonVisit } from './random-season.ts'
-
-const protocol = openProtocol()
-const boots = (id: string, more: Partial<Pair> = {}): Pair => ({
-	id,
-	name: id,
-	sole: 'firm-ground',
-	minutesWorn: 3000,
-	heelToForefootOffsetMm: 0,
-	...more,
-})
-const on = (date: string, kind: Session['kind']): Session => ({
-	date,
-	start: '18:00',
-	minutes: 60,
-	kind,
-	surface: 'natural-firm',
-})
-const sessions = [
-	on('2027-02-02', 'training'),
-	on('2027-02-04', 'training'),
-	on('2027-02-06', 'match'),
-	on('2027-03-02', 'training'),
-	on('2027-03-06', 'match'),
-]
-const hold = (what: Holdable, until: Hold['until'] = 'outcome'): Hold => ({
-	what,
-	rule: 'screening.nightPain',
-	until,
-	since: '2027-01-04',
-})
-const nothing = { state: 'not-needed', elements: [], pairs: [] } as const
-const planWith = (more: Partial<SeasonPlan> = {}): SeasonPlan => ({
-	gate: openGate,
-	owned: [],
-	insert: {
-		left: { ...nothing, elements: [], pairs: [] },
-		right: { ...nothing, elements: [], pairs: [] },
-	},
-	raise: { aim: { kind: 'none', because: [] }, pairs: [], steps: [] },
-	open: [],
-	...more,
-})
-const holding = (...holds: Hold[]) =>
-	planWith({ gate: { ...openGate, person: { ...openGate.person, state: 'held', holds } } })
-const judged = (id: string, verdict: OwnedVerdict, by?: string) =>
-	planWith({
-		owned: [{ id, verdict, because: [], work: [], says: '', ...(by ? { by } : {}) }],
-	})
-const built = (visit: Visit, plan: SeasonPlan | undefined) =>
-	buildProblem({ visit, protocol, suitability, ...(plan ? { plan } : {}) })
-/** What keeps a pair out of each session: a reason, or nothing where it may be worn. */
-const barred = (visit: Visit, plan: SeasonPlan | undefined, pair = 0) =>
-	built(visit, plan).problem.cost.map((row) => {
-		const cost = row[pair]!
-		return typeof cost === 'number' ? undefined : cost.why
-	})
-const two = seasonVisit([boots('a'), boots('b')], sessions)
+import {
+	barred,
+	boots,
+	built,
+	hold,
+	holding,
+	judged,
+	on,
+	planWith,
+	protocol,
+	sessions,
+	two,
+} from './season-plans.ts'
 
 describe('what the gate holds is not planned', () => {
 	it.each([
@@ -172,13 +121,6 @@ describe('pairs as the prescription judges them', () => {
 	it.each(['keep', 'modify'] as const)('%s: worn everywhere', (verdict) =>
 		expect(barred(two, judged('a', verdict))).toEqual(sessions.map(() => undefined)),
 	)
-	// a wound, and a fall: whatever else is decided, and for older records too
-	it.each(['stud-sharp', 'sole-separated'] as const)('%s is never worn', (damage) => {
-		const visit = seasonVisit([boots('a', { damage: [damage] }), boots('b')], sessions)
-		for (const plan of [planWith(), undefined])
-			expect(barred(visit, plan)).toEqual(sessions.map(() => 'left-off'))
-		expect(built(visit, planWith()).findings.map(({ id }) => id)).toContain('season.left-off-a')
-	})
 	it('a sharp stud: the plan wears the other pair, every session', async () => {
 		const visit = seasonVisit([boots('a', { damage: ['stud-sharp'] }), boots('b')], sessions)
 		const plan = await planSeason(visit)
@@ -204,52 +146,5 @@ describe('pairs as the prescription judges them', () => {
 		const uses = sessions.map(() => [{ pair: 0, minutes: 60 }])
 		const found = verify({ ...problem, matchesHeld: true }, { uses }).problems
 		expect(found.filter(({ is }) => is === 'held')).toHaveLength(2)
-	})
-})
-describe('what lies inside', () => {
-	const sore = seasonVisit([boots('a')], sessions, {
-		conditions: [{ condition: 'achilles-midportion', side: 'left', status: 'current' }],
-	})
-	const raised = (addMm: number) => ({
-		aim: { kind: 'pain' as const, because: [] },
-		steps: [],
-		pairs: [
-			{
-				pair: 'a',
-				offsetMm: 0,
-				offsetFrom: 'measured' as const,
-				limits: [],
-				left: {
-					addMm,
-					madeBy: 'wedge' as const,
-					addedUnderHeelMm: addMm,
-					heelAboveForefootMm: addMm,
-				},
-				right: {
-					addMm,
-					madeBy: 'wedge' as const,
-					addedUnderHeelMm: addMm,
-					heelAboveForefootMm: addMm,
-				},
-			},
-		],
-	})
-	it('the raise of the plan lifts the limit on low boots', () => {
-		const capped = (plan: SeasonPlan) =>
-			built(sore, plan).findings.some(({ code }) => code === 'season.cap-low-offset')
-		expect(capped(planWith())).toBe(true)
-		expect(capped(planWith({ raise: raised(2) }))).toBe(true)
-		expect(capped(planWith({ raise: raised(12) }))).toBe(false)
-	})
-	it('an insert that is settled begins with the new pairs; one that is open does not', () => {
-		const insert = {
-			left: { state: 'proposed' as const, elements: ['shell'], pairs: ['a'] },
-			right: { state: 'not-needed' as const, elements: [], pairs: [] },
-		}
-		expect(startsInsert(planWith({ insert }))).toBe(true)
-		expect(startsInsert(planWith({ insert, open: ['insert'] }))).toBe(false)
-		expect(startsInsert(planWith({ raise: raised(4) }))).toBe(true)
-		expect(startsInsert(planWith({ raise: raised(4), open: ['raise'] }))).toBe(false)
-		expect(startsInsert(planWith())).toBe(false)
 	})
 })

@@ -6,7 +6,7 @@ import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { insertDecided } from '../../../shared/engine/prescription/insert-before.ts'
 import { settledPlan } from '../../../shared/engine/prescription/settled.ts'
 import type { ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
-import { stopOf } from '../../../shared/engine/season/problem/limits.ts'
+import { stopBefore } from '../../../shared/engine/season/problem/before.ts'
 import { heldSeason } from '../../../shared/engine/season/problem/prescribed.ts'
 import type { Decisions } from '../../../shared/engine/visit/decisions.ts'
 import { bothSides } from '../../../shared/engine/visit/sides.ts'
@@ -121,7 +121,7 @@ export function stopped(basis: Basis, protocol: ProtocolFile): Statement | undef
 	if (assessment.prescription) return heldSeason(settledPlan(assessment, decisions))
 	const { screening } = assessment
 	const sides = waitingBefore(assessment, decisions)
-	if (sides.length === 0) return stopOf(visit)
+	if (sides.length === 0) return stopBefore(visit)
 	const ids = new Set(sides.flatMap((side) => screening.blockedBy[side]))
 	const signs = screening.items.filter((item) => ids.has(item.id))
 	return state('season.stopped-by-sign', {

@@ -5,6 +5,7 @@ import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { isAdultOn } from '../../../shared/engine/facts/age.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
+import { patternFromPlay } from '../../../shared/engine/season/from-play.ts'
 import type { Plan } from '../../../shared/engine/season/plan-file.ts'
 import { lettersOf } from '../../../shared/engine/season/problem/letters.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
@@ -50,6 +51,10 @@ function blockedOf(basis: Basis, protocol: ProtocolFile): Opened['blocked'] {
 	const said = stopped(basis, protocol)
 	return said && { code: said.code, params: { ...said.params }, says: said.says }
 }
+/** The weekly pattern that play suggests; undefined where one was entered. */
+function offeredOf({ visit }: Basis, season: Season | undefined, file: ProtocolFile) {
+	return (season?.pattern ?? []).length > 0 ? undefined : patternFromPlay(visit, openProtocol(file))
+}
 /** @throws Refusal where the player is not in the records or was merged away */
 export function openSeason(
 	memory: Pick<Memory, 'clinic' | 'drafts' | 'players' | 'season'>,
@@ -71,6 +76,7 @@ export function openSeason(
 		season: saved?.season ?? basis?.visit.season,
 		savedAs: saved?.record,
 		basis: basis && { from: basis.from, visitDate: basis.visit.visitDate },
+		fromPlay: basis && offeredOf(basis, saved?.season ?? basis.visit.season, clinic.protocol),
 		blocked: basis && blockedOf(basis, clinic.protocol),
 		planned: planned && plannedOf(planned, basis),
 	})

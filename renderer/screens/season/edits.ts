@@ -114,6 +114,9 @@ export const withPattern = (season: Season, pattern: Pattern): Season => ({
 		(left, right) => (order(left) < order(right) ? -1 : 1),
 	),
 })
+/** Several rows at once, each in place of the one of its id. */
+export const withPatterns = (season: Season, rows: readonly Pattern[]): Season =>
+	rows.reduce(withPattern, season)
 /** Exceptions of the row go with it. */
 export const withoutPattern = (season: Season, id: string): Season => ({
 	...season,

@@ -10,6 +10,7 @@ import { useHost } from '../../query.ts'
 import { Dates } from './Dates.tsx'
 import { Exceptions } from './Exceptions.tsx'
 import { isDate, linesOf } from './edits.ts'
+import { FromPlay } from './FromPlay.tsx'
 import { GiveOut } from './GiveOut.tsx'
 import { Import } from './Import.tsx'
 import { Notices } from './Notices.tsx'
@@ -65,7 +66,7 @@ function SeasonPage({ playerId, opened, again }: SeasonPageProps) {
 					alignItems: 'start',
 				}}
 			>
-				<Entered playerId={playerId} edits={edits} />
+				<Entered playerId={playerId} edits={edits} offered={opened.fromPlay} />
 				<Rotation opened={opened} edits={edits} planning={planning} />
 			</Box>
 		</Stack>
@@ -87,13 +88,20 @@ function Said({ told, edits }: { told: Told; edits: SeasonEdits }) {
 }
 
 /** What the season is made of: its days, the weekly pattern, what departs from it, lists. */
-function Entered({ playerId, edits }: { playerId: string; edits: SeasonEdits }) {
+interface EnteredProps {
+	playerId: string
+	edits: SeasonEdits
+	/** A weekly pattern of what was entered under play. */
+	offered: Opened['fromPlay']
+}
+function Entered({ playerId, edits, offered }: EnteredProps) {
 	const { season, change, allSaved } = edits
 	return (
 		<Stack spacing={2}>
 			<Dates key={`${season?.from} ${season?.to}`} season={season} change={change} />
 			{season && (
 				<>
+					<FromPlay offered={offered} season={season} change={change} />
 					<Weekly season={season} change={change} />
 					<Exceptions season={season} change={change} />
 					<Import playerId={playerId} season={season} change={change} saved={allSaved} />

@@ -3,7 +3,7 @@ import { z } from 'zod'
 import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { planSchema } from '../../engine/season/plan-file.ts'
 import type { ImportPreview } from '../../engine/season/preview.ts'
-import { seasonSchema } from '../../engine/visit/visit.ts'
+import { patternSchema, seasonSchema } from '../../engine/visit/visit.ts'
 import { statementSchema } from '../../engine/words/stated.ts'
 import { call, treating } from '../workplace/call.ts'
 import { id, pdf } from '../workplace/shapes.ts'
@@ -24,6 +24,10 @@ export const seasonCalls = {
 			young: z.boolean(),
 			season: seasonSchema.optional(),
 			savedAs: id.optional(),
+			/** a weekly pattern to take, made of what was entered under play; only where there is none */
+			fromPlay: z
+				.strictObject({ rows: z.array(patternSchema).max(30), said: statementSchema })
+				.optional(),
 			blocked: statementSchema.optional(),
 			basis: z.strictObject({ from: z.enum(['draft', 'visit']), visitDate: z.string() }).optional(),
 			pairs: z.array(

@@ -1,4 +1,5 @@
 /** Takes out of a plan what a question proposed. What warns of a danger is never taken out. */
+import { pairsLeftOff } from './owned.ts'
 import type { SettledPlan } from './settled.ts'
 
 const roleOf = (question: string): string => question.slice('pair.'.length)
@@ -26,7 +27,7 @@ const takes: Readonly<Record<string, Take>> = {
 	}),
 	owned: (plan) => ({
 		...plan,
-		owned: plan.owned.filter(({ verdict }) => verdict === 'stop-wearing'),
+		owned: plan.owned.filter(({ id }) => pairsLeftOff(plan.owned).includes(id)),
 	}),
 	insert: (plan) => ({
 		...plan,

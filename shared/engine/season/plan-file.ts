@@ -79,8 +79,10 @@ export const planSchema = z.strictObject({
 			wearFraction: z.number(),
 			/** worn to the lower end of the replacement window */
 			checkBy: z.iso.date().optional(),
-			/** worn out or outgrown, whichever comes first */
+			/** worn out, outgrown or to be replaced, whichever comes first: never worn after it */
 			replaceBy: z.iso.date().optional(),
+			/** its life ends; older plans have it in `replaceBy` alone */
+			wornOutBy: z.iso.date().optional(),
 			brokenInBy: z.iso.date().optional(),
 			/** wear at the end of each month of the season */
 			wear: z.array(z.strictObject({ date: z.iso.date(), wearFraction: z.number() })),
@@ -95,6 +97,9 @@ export const planSchema = z.strictObject({
 			buyBy: z.iso.date(),
 			neededBy: z.iso.date(),
 			instead: z.string().optional(),
+			/** Sessions without a pair that it could be worn in; older plans have none. */
+			matches: z.number().optional(),
+			trainings: z.number().optional(),
 			says: z.string(),
 			...saidSchema.partial().shape,
 		}),

@@ -1,10 +1,14 @@
 /** What to look for in the pair of one role: its sole, its inside, what gave way, and models. */
 import { Box, Stack, Typography } from '@mui/material'
 import type { RolePair } from '../../../../shared/engine/findings/assessment.ts'
+import { present } from '../../../../shared/engine/plain/present.ts'
+import { plannedFor } from '../../../../shared/engine/prescription/planned-pair.ts'
+import { settledPlan } from '../../../../shared/engine/prescription/settled.ts'
 import { termWords } from '../../../../shared/engine/visit/terms.ts'
 import { featureName } from '../../../../shared/engine/words/en/features.ts'
 import { Facts } from './Facts.tsx'
 import { Models } from './Models.tsx'
+import { PlanPair } from './PlanPair.tsx'
 import { meansWords, spanWords } from './proposalWords.ts'
 import { nameOfPair, pairsOf } from './proposedFields.ts'
 import type { AskedProps } from './stepTypes.ts'
@@ -18,8 +22,28 @@ export function PairProposal(props: AskedProps) {
 				<OnePair key={pair.id} pair={pair} ownedName={ownedNameOf(pair, draft)} />
 			))}
 			<Models {...props} />
+			<PlannedPairs {...props} />
 		</Stack>
 	)
+}
+/** Pairs to be bought as they are settled, each to be planned in the season; and those planned. */
+function PlannedPairs({ assessment, question, draft, change }: AskedProps) {
+	const settled = settledPlan(assessment, draft.decisions).pairs
+	const toPlan = pairsOf(assessment, question).flatMap((proposed) => {
+		const stands = settled.find(({ id }) => id === proposed.id)
+		const isBought = stands?.means === 'buy'
+		if (!isBought && !plannedFor(draft.visit, proposed)) return []
+		return [{ ...proposed, ...present({ sole: stands?.sole }), shelf: stands?.shelf ?? [] }]
+	})
+	return toPlan.map((pair) => (
+		<PlanPair
+			key={pair.id}
+			pair={pair}
+			models={assessment.footwear.ranked.filter(({ id }) => pair.shelf.includes(id))}
+			draft={draft}
+			change={change}
+		/>
+	))
 }
 const ownedNameOf = ({ ownedPair }: RolePair, { visit }: AskedProps['draft']): string =>
 	ownedPair === undefined ? '' : nameOfPair(visit, ownedPair)

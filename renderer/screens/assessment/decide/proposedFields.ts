@@ -10,6 +10,7 @@ import { type AnswerFields, answerFieldsSchema } from '../../../../shared/engine
 import { bothSides } from '../../../../shared/engine/visit/sides.ts'
 import type { PairRole } from '../../../../shared/engine/visit/terms.ts'
 import type { Side, Visit } from '../../../../shared/engine/visit/visit.ts'
+import { newPairNames } from '../../../../shared/engine/words/en/new-pair.ts'
 import { parseNumber } from '../../../parts/parseNumber.ts'
 import { kindOf, type QuestionKind } from './questionTitles.ts'
 
@@ -127,16 +128,12 @@ export function readRaises(
 	return whole.length === rows.length ? { raise: whole, wrong } : { wrong }
 }
 
-const newPair: Readonly<Record<PairRole, string>> = {
-	match: 'new match pair',
-	training: 'new training pair',
-	running: 'new running pair',
-	everyday: 'new everyday pair',
-}
 /** A pair by its name: one that is owned, or the one to be chosen for a role. */
 export function nameOfPair({ footwear }: Pick<Visit, 'footwear'>, id: string): string {
 	const owned = footwear?.find((pair) => pair.id === id)
 	if (owned) return owned.name ?? owned.id
 	const role = id.replace(/^role\./, '')
-	return Object.hasOwn(newPair, role) ? newPair[role as PairRole] : role.replaceAll('-', ' ')
+	return Object.hasOwn(newPairNames, role)
+		? newPairNames[role as PairRole]
+		: role.replaceAll('-', ' ')
 }

@@ -5,8 +5,8 @@ import { nameOf } from './variables.ts'
 
 const mostWorn = nameOf({ is: 'most-worn' })
 /**
- * Nine decimals at most, no exponent: with fewer the rounding of a factor over a season's minutes
- * passes the slack of what is kept, and the next level has no answer.
+ * Nine decimals at most, no exponent: what a level keeps is reckoned with whole factors, and over
+ * thousands of minutes the rounding must stay far below its slack.
  */
 const decimal = (value: number): string => {
 	const text = value.toFixed(9).replace(/\.?0+$/, '')

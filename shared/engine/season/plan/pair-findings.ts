@@ -22,11 +22,11 @@ const minutesAtEnd = (pair: PlanPair): Because => ({
 	unit: 'min',
 })
 /** The end of its life, else the day to look at studs, counter and sole. */
-function wearFindings(pair: PlanPair, protocol: Protocol, lastDay: string | undefined): Finding[] {
-	const { id, replaceBy, outgrownBy, checkBy } = pair
-	if (replaceBy !== undefined && replaceBy !== outgrownBy && replaceBy !== lastDay)
+function wearFindings(pair: PlanPair, protocol: Protocol): Finding[] {
+	const { id, wornOutBy, checkBy } = pair
+	if (wornOutBy !== undefined)
 		return [
-			findingOf(state('season.worn-out', { ...called(pair), by: replaceBy }), {
+			findingOf(state('season.worn-out', { ...called(pair), by: wornOutBy }), {
 				id: `season.worn-out-${id}`,
 				side: 'none',
 				level: 'advise',
@@ -45,7 +45,7 @@ function wearFindings(pair: PlanPair, protocol: Protocol, lastDay: string | unde
 		}),
 	]
 }
-/** What the forecast says of a day; nothing for a pair that was judged too short already. */
+/** What the forecast says of a day. */
 const roomOn = ({ toeRoom = [] }: PlanPair, day: string): Because[] =>
 	toeRoom
 		.filter(({ date }) => date === day)
@@ -55,19 +55,11 @@ const roomOn = ({ toeRoom = [] }: PlanPair, day: string): Because[] =>
 			value: toeRoomMm,
 			unit: 'mm',
 		}))
-function outgrownFindings(
-	pair: PlanPair,
-	isTooShort: boolean,
-	protocol: Protocol,
-	lastDay: string | undefined,
-): Finding[] {
+function outgrownFindings(pair: PlanPair, protocol: Protocol): Finding[] {
 	const { id, outgrownBy: by, measureAgainBy } = pair
 	if (by === undefined) return []
-	const said = isTooShort
-		? state('season.too-short', { ...called(pair), ...present({ by: lastDay }) })
-		: state('season.outgrown', { ...called(pair), by, measureBy: measureAgainBy ?? by })
 	return [
-		findingOf(said, {
+		findingOf(state('season.outgrown', { ...called(pair), by, measureBy: measureAgainBy ?? by }), {
 			id: `season.outgrown-${id}`,
 			side: 'none',
 			level: 'advise',
@@ -79,19 +71,10 @@ function outgrownFindings(
 		}),
 	]
 }
-/**
- * What a pair's forecast asks for.
- * @param isTooShort as the visit judged it already
- * @param lastDay the day that the prescription lets it be worn until
- */
-export const pairFindings = (
-	pair: PlanPair,
-	isTooShort: boolean,
-	protocol: Protocol,
-	lastDay: string | undefined,
-): Finding[] => [
-	...wearFindings(pair, protocol, lastDay),
-	...outgrownFindings(pair, isTooShort, protocol, lastDay),
+/** What a pair's forecast asks for. */
+export const pairFindings = (pair: PlanPair, protocol: Protocol): Finding[] => [
+	...wearFindings(pair, protocol),
+	...outgrownFindings(pair, protocol),
 ]
 
 /** Each step of a ladder, by its day. */

@@ -33,11 +33,12 @@ import { reasonsOf } from './reasons.ts'
 import { toeRoomOf } from './toe-room.ts'
 import { type Unmet, unmetOf } from './unmet.ts'
 import { wearOf } from './wear.ts'
+import { wearChoices } from './wear-choice.ts'
 import { shareFindings, unmetFindings } from './wish-findings.ts'
 
 interface PlanInput {
 	visit: Visit
-	assessment: Pick<Assessment, 'growth' | 'screening' | 'footwear'>
+	assessment: Pick<Assessment, 'growth' | 'screening'>
 	protocol: Protocol
 	suitability: Suitability
 	built: Built
@@ -49,14 +50,6 @@ interface PlanInput {
 	from: string
 }
 
-/** Whether the assessment judged the pair too short already. */
-const isOutgrown = (id: string, { assessment, protocol }: PlanInput): boolean =>
-	assessment.footwear.current.some(
-		(pair) =>
-			pair.id === id &&
-			pair.verdict === 'replace' &&
-			(pair.toeRoomMm ?? 99) < protocol.value('footwear.youthReplaceMm'),
-	)
 /** The day its breaking in ends, where it is broken in within the season. */
 function brokenInBy(problem: SeasonProblem, place: number): string | undefined {
 	const last = problem.fixed.findLast((fixed) => fixed.pair === place && fixed.why === 'break-in')
@@ -73,28 +66,29 @@ function planPair(
 	const recorded = visit.footwear?.find(({ id }) => id === pair.id)
 	const { minutes, wear, checkBy, wornOutBy } = wearOf(problem, rotation, place, season, protocol)
 	const toe = toeRoomOf(need(recorded, 'the recorded pair'), visit, assessment.growth, protocol)
-	const outgrownBy = isOutgrown(pair.id, input) ? visit.visitDate : toe.outgrownBy
-	// a day that the prescription set stands before what is forecast
-	const [replaceBy] = [wornOutBy, pair.lastDay ?? outgrownBy]
+	// what was judged stands; the forecast alone speaks of a pair that was not
+	const isJudged = input.built.judged.some(({ id }) => id === pair.id)
+	const outgrownBy = isJudged ? pair.outgrownOn : toe.outgrownBy
+	const [replaceBy] = [wornOutBy, outgrownBy, pair.lastDay]
 		.filter((date) => date !== undefined)
 		.filter((date) => date <= season.to)
 		.sort()
-	return {
-		...present({
-			id: pair.id,
-			letter: pair.letter,
-			name: pair.name,
-			sole: pair.sole,
-			minutes: rounded(minutes, 1),
-			wearFraction: rounded(minutes / pair.lifeMinutes, 4),
-			checkBy,
-			replaceBy,
-			brokenInBy: brokenInBy(problem, place),
-			wear,
-		}),
-		...toe,
-		...present({ outgrownBy }),
-	}
+	return present({
+		id: pair.id,
+		letter: pair.letter,
+		name: pair.name,
+		sole: pair.sole,
+		minutes: rounded(minutes, 1),
+		wearFraction: rounded(minutes / pair.lifeMinutes, 4),
+		checkBy,
+		replaceBy,
+		wornOutBy: wornOutBy !== undefined && wornOutBy <= season.to ? wornOutBy : undefined,
+		brokenInBy: brokenInBy(problem, place),
+		wear,
+		toeRoom: toe.toeRoom,
+		outgrownBy,
+		measureAgainBy: toe.measureAgainBy,
+	})
 }
 /** The parts of a session, where it is shared or not worn in a pair to its end. */
 function partsOf(
@@ -166,8 +160,17 @@ const sessionsOff = ({ off }: Built): Plan['off'] =>
 			title,
 		}),
 	)
+/** The levels that the solver did not prove the best, with what is left of each. */
+const openLevels = (levels: Plan['levels'] = []) =>
+	levels.length === 0
+		? {}
+		: {
+				open: levels
+					.filter(({ proven }) => !proven)
+					.map((each) => ({ level: each.level, gapPercent: rounded(100 * each.gap, 2) })),
+			}
 /** What the plan as a whole rests on: warning signs, the solver's time, sessions to plan. */
-function wholePlanFindings({ assessment, built, status, gap }: PlanInput): Finding[] {
+function wholePlanFindings({ assessment, built, status, gap, levels }: PlanInput): Finding[] {
 	// with a plan the gate says what waits, and an outcome ends it
 	const action = built.plan ? 'proceed' : assessment.screening.action
 	const { slots } = built.problem
@@ -185,7 +188,7 @@ function wholePlanFindings({ assessment, built, status, gap }: PlanInput): Findi
 	const gapPercent = rounded(100 * gap, 2)
 	if (status === 'time-limit')
 		found.push(
-			findingOf(state('season.time-limit', { gapPercent }), {
+			findingOf(state('season.time-limit', { gapPercent, ...openLevels(levels) }), {
 				id: 'season.time-limit',
 				side: 'none',
 				level: 'note',
@@ -242,7 +245,9 @@ export function composePlan(input: PlanInput): Plan {
 	const season = { from: visit.season?.from ?? from, to: visit.season?.to ?? from }
 	const pairs = problem.pairs.map((pair, place) => planPair(input, pair, place, season))
 	const mayBuy = !built.plan || !isHeld(built.plan.gate, 'purchase')
-	const purchases = mayBuy ? purchasesOf(problem, suitability, pairs, checked.noPair, from) : []
+	const purchases = mayBuy
+		? purchasesOf(problem, suitability, pairs, checked.noPair, from, protocol)
+		: []
 	return {
 		format: 'lastwright-plan',
 		version: 1,
@@ -262,9 +267,8 @@ export function composePlan(input: PlanInput): Plan {
 			...shareFindings(problem, checked.share),
 			...calendarFindings(problem, visit, protocol),
 			...breakInFindings(problem, protocol),
-			...pairs.flatMap((pair, place) =>
-				pairFindings(pair, isOutgrown(pair.id, input), protocol, pairAt(problem, place).lastDay),
-			),
+			...pairs.flatMap((pair) => pairFindings(pair, protocol)),
+			...(mayBuy ? wearChoices(outcome, checked.noPair, protocol) : []),
 			...purchaseFindings(purchases, protocol),
 		],
 	}

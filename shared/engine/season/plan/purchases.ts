@@ -4,15 +4,15 @@ import { addDays } from '../../plain/days.ts'
 import { need } from '../../plain/need.ts'
 import { present } from '../../plain/present.ts'
 import type { Suitability } from '../../protocol/norms/suitability.ts'
+import type { Protocol } from '../../protocol/protocol.ts'
 import { type Sole, soles } from '../../visit/terms.ts'
 import type { PurchaseNeed } from '../../words/en/season/sessions.ts'
 import { type Statement, state } from '../../words/statement.ts'
 import type { Plan, PlanPair } from '../plan-file.ts'
 import { ladderMinutes } from '../problem/ladder.ts'
 import { type SeasonProblem, type Slot, slotAt } from '../problem/problem.ts'
+import { suits, worthOf } from './worth.ts'
 
-const suits = (suitability: Suitability, sole: Sole, { surface, ground }: Slot): boolean =>
-	suitability[sole][surface][ground] !== 'forbidden'
 /**
  * The day to buy a pair that must be broken in by `neededBy`: the first of the last trainings whose
  * ladder reaches match minutes, and a few days for the house.
@@ -59,18 +59,16 @@ interface Need {
 }
 function replacements(problem: SeasonProblem, pairs: readonly PlanPair[], from: string): Need[] {
 	const soleOf = new Map(problem.pairs.map((pair) => [pair.id, pair.sole]))
-	return pairs.flatMap(({ id, name, replaceBy, outgrownBy }) => {
+	return pairs.flatMap(({ id, name, replaceBy, outgrownBy, wornOutBy }) => {
 		if (replaceBy === undefined) return []
+		const reasonOf = (by: string) =>
+			by === outgrownBy ? 'outgrown' : by === wornOutBy ? 'worn-out' : 'judged'
 		return [
 			{
 				sole: need(soleOf.get(id), 'the sole of a planned pair'),
 				neededBy: replaceBy < from ? from : replaceBy,
 				instead: id,
-				why: {
-					is: outgrownBy !== undefined && outgrownBy <= replaceBy ? 'outgrown' : 'worn-out',
-					pair: name,
-					by: replaceBy,
-				},
+				why: { is: reasonOf(replaceBy), pair: name, by: replaceBy },
 			},
 		]
 	})
@@ -102,7 +100,16 @@ export function purchasesOf(
 	pairs: readonly PlanPair[],
 	noPair: readonly number[],
 	from: string,
+	protocol: Protocol,
 ): Purchase[] {
+	const usual = {
+		lifeMinutes: protocol.value('season.lifeMinutes'),
+		dryingHours: {
+			dry: protocol.value('season.dryingDryHours'),
+			damp: protocol.value('season.dryingDampHours'),
+			wet: protocol.value('season.dryingWetHours'),
+		},
+	}
 	const needs = [
 		...replacements(problem, pairs, from),
 		...noPair.map((slot) => forSession(suitability, slotAt(problem, slot))),
@@ -113,13 +120,15 @@ export function purchasesOf(
 		if (seen.has(sole) || isComing(problem, wanted)) return []
 		seen.add(sole)
 		const day = buyBy(problem, suitability, sole, neededBy, from)
+		const covers = worthOf(problem, suitability, { ...usual, sole, from: day }, noPair)
 		return [
 			present({
 				sole,
 				buyBy: day,
 				neededBy,
 				instead,
-				...state('season.buy', { sole, buyBy: day, need: why }),
+				...covers,
+				...state('season.buy', { sole, buyBy: day, need: why, covers }),
 			}),
 		]
 	})

@@ -1,25 +1,22 @@
 /** A visit's season and pairs made into the numbers of the rotation. */
+import { isHeld } from '../../facts/held.ts'
+import { ownedOnly } from '../../facts/planned-pairs.ts'
 import type { Finding } from '../../findings/finding.ts'
 import { present } from '../../plain/present.ts'
 import type { Suitability } from '../../protocol/norms/suitability.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import type { Visit } from '../../visit/visit.ts'
 import { type SeasonSession, seasonSessions } from '../pattern.ts'
+import { stopBefore } from './before.ts'
 import { barredFindings } from './code-rules.ts'
 import { type EarlierPlan, settledBefore } from './earlier.ts'
+import { type Judged, limitFindings, toReplace } from './judged-pairs.ts'
 import { layLadders } from './ladder.ts'
 import { easeIn, usualWeekMinutes } from './lay-off.ts'
-import { stopOf, weeklyLimits } from './limits.ts'
+import { weeklyLimits } from './limits.ts'
 import { ownedPairs } from './pairs.ts'
 import { pointsOf, weightsOf } from './points.ts'
-import {
-	heldSeason,
-	limitFindings,
-	matchesHeld,
-	type SeasonPlan,
-	toReplace,
-	waitingFindings,
-} from './prescribed.ts'
+import { heldSeason, matchesHeld, type SeasonPlan, waitingFindings } from './prescribed.ts'
 import type { SeasonProblem } from './problem.ts'
 import { keepShortened, markPins, markShared, markTold, timelineOf } from './slots.ts'
 
@@ -32,8 +29,8 @@ interface BuildInput {
 	earlier?: EarlierPlan
 	/** an insert is started together with the new pairs: every step of their ladder is shortened */
 	newInsert?: boolean
-	/** by id: the day from which a pair is too short by forecast or, without a plan, by the visit */
-	outgrown?: ReadonlyMap<string, string>
+	/** The pairs as they are judged today: read where there is no plan. */
+	judged?: Judged
 	/** The settled plan of the visit; absent for a record of before 0.4. */
 	plan?: SeasonPlan
 }
@@ -44,6 +41,8 @@ export interface Built {
 	off: SeasonSession[]
 	/** The settled plan it was built with; none for a record of before 0.4. */
 	plan?: SeasonPlan
+	/** The pairs as they were judged. */
+	judged: Judged
 }
 
 function breakInOf({ protocol, newInsert }: BuildInput): SeasonProblem['breakIn'] {
@@ -107,15 +106,14 @@ export function buildProblem(input: BuildInput): Built {
 	// a match that waits is not played: it ends no lay-off
 	const passed = all.filter((session) => !held.includes(session))
 	const eased = easeIn(slots, passed, usualWeek, protocol)
-	const footwear = ownedPairs(visit, earlier, protocol, plan)
+	const judged = plan?.owned ?? input.judged ?? []
+	// nothing is bought while buying is held
+	const mayBuy = !plan || !isHeld(plan.gate, 'purchase')
+	const footwear = ownedPairs(mayBuy ? visit : ownedOnly(visit), earlier, protocol, judged)
 	const recorded = footwear.pairs.map((pair) => pair.recorded)
 	const pairs = footwear.pairs.map((pair) => pair.owned)
-	const stop = plan ? heldSeason(plan) : stopOf(visit)
-	const judged = plan ? toReplace(plan) : []
-	const outgrown = new Map([
-		...(input.outgrown ?? []),
-		...judged.map((id): [string, string] => [id, visit.visitDate]),
-	])
+	const stop = plan ? heldSeason(plan) : stopBefore(visit)
+	const replaced = toReplace(judged)
 	const unknownPins = markPins(timeline, pairs)
 	markTold(slots, pairs, earlier)
 	const limits = weeklyLimits(visit, recorded, slots, usualWeek, protocol, plan)
@@ -125,7 +123,7 @@ export function buildProblem(input: BuildInput): Built {
 		pairs,
 		cost: slots.map((slot) =>
 			footwear.pairs.map((pair) =>
-				stop ? { why: 'stopped' } : pointsOf(pair, slot, { ...input, outgrown }),
+				stop ? { why: 'stopped' } : pointsOf(pair, slot, { ...input, replaced }),
 			),
 		),
 		fixed: settledBefore(timeline, pairs, earlier),
@@ -148,5 +146,5 @@ export function buildProblem(input: BuildInput): Built {
 		...barredFindings(recorded, slots, footwear.letters, protocol),
 	]
 	const off = all.filter(({ status }) => status !== undefined)
-	return present({ problem, findings, sessions, off, plan })
+	return present({ problem, findings, sessions, off, plan, judged })
 }

@@ -1,15 +1,25 @@
 /** What the recorded conditions of a visit ask of its season. */
 import { type RecordedCondition, recordedConditions } from '../../conditions/query.ts'
 import type { FindingSide } from '../../findings/finding.ts'
+import { holdRows } from '../../protocol/holds.table.ts'
 import { type Condition, conditions } from '../../visit/terms.ts'
 import type { Visit } from '../../visit/visit.ts'
 import { conditionAsks, type SeasonAsk } from './condition-asks.table.ts'
 
 type Recorded = Pick<Visit, 'conditions'>
 
-/** What a condition asks of a season; nothing where the table has no row for it. */
-export const asksOfSeason = (condition: Condition): readonly SeasonAsk[] =>
-	conditionAsks[condition] ?? []
+/** Conditions that hold the season while they are current, by the table of the gate. */
+const isHolding = (condition: Condition): boolean =>
+	holdRows.some(
+		({ rule, holds }) =>
+			rule === `screening.condition-${condition}` &&
+			Object.values(holds).some((whats) => whats.includes('season')),
+	)
+/** What a condition asks of a season; nothing where neither table has a row for it. */
+export const asksOfSeason = (condition: Condition): readonly SeasonAsk[] => [
+	...(isHolding(condition) ? [{ ask: 'stop', when: 'current' } as const] : []),
+	...(conditionAsks[condition] ?? []),
+]
 /** The recorded conditions of one state; recovering alone is none of the usual three. */
 const ofState = (visit: Recorded, condition: Condition, when: SeasonAsk['when']) =>
 	when === 'recovering'

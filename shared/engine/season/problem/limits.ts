@@ -1,8 +1,8 @@
 /**
- * What the findings of a visit ask of the rotation: weekly limits, and conditions that stop it.
- * Common practice, no source, unless a row says otherwise.
+ * Weekly limits that the recorded conditions of a visit and its pairs ask of the rotation. Common practice, no source, unless a row says otherwise.
  */
-import { conditionReading, recordedConditions } from '../../conditions/query.ts'
+import { conditionReading } from '../../conditions/query.ts'
+import { holdsOn } from '../../facts/held.ts'
 import { type Finding, findingOf, reading } from '../../findings/finding.ts'
 import { dayNumber } from '../../plain/days.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
@@ -10,37 +10,14 @@ import { rounded } from '../../visit/sides.ts'
 import type { Sole } from '../../visit/terms.ts'
 import type { Pair, Visit } from '../../visit/visit.ts'
 import type { WeeklyLimit } from '../../words/en/season/wearing.ts'
-import { type Statement, state } from '../../words/statement.ts'
+import { state } from '../../words/statement.ts'
 import { mondayOf } from '../pattern.ts'
-import { sensationBefore, stopBases } from './condition-asks.table.ts'
 import { namesOf, sideOf, thatAsk } from './condition-asks.ts'
 import { returnLimit } from './lay-off.ts'
 import { heelAboveForefootMm, type SeasonPlan } from './prescribed.ts'
 import type { Cap, Slot } from './problem.ts'
 
 const studded: readonly Sole[] = ['soft-ground', 'firm-ground', 'artificial-ground']
-/**
- * The finding that stops all planning where a recorded condition asks for it: for a record of before
- * 0.4 alone, whose visit has no gate.
- */
-export function stopOf(visit: Pick<Visit, 'conditions'>): (Finding & Statement) | undefined {
-	const found = {
-		'bone-stress': thatAsk(visit, ({ ask }) => ask === 'stop'),
-		sensation: recordedConditions(visit, sensationBefore, { when: 'ever' }),
-	}
-	const stop = (['bone-stress', 'sensation'] as const).find((one) => found[one].length > 0)
-	return (
-		stop &&
-		findingOf(state(`season.stop-${stop}`, { conditions: namesOf(found[stop]) }), {
-			id: `season.stop-${stop}`,
-			side: sideOf(found[stop]),
-			level: 'stop',
-			because: found[stop].map(conditionReading),
-			basis: stopBases[stop],
-		})
-	)
-}
-
 /** A limit of a group of pairs, with the finding that explains it. */
 interface Weekly {
 	id: string
@@ -150,6 +127,25 @@ const entered = (pairs: readonly Pair[]): Weekly[] =>
 					},
 				],
 	)
+/** The rule of the gate that holds impact while bone stress recovers. */
+const recovering = 'bone-stress-recovering'
+const waitsForReturn = ({ gate }: Pick<SeasonPlan, 'gate'>): boolean =>
+	holdsOn(gate, 'impact').some(({ rule }) => rule === recovering)
+/**
+ * The day from which a return is counted, so that planning again does not begin it anew: that of the
+ * outcome that cleared it, else of the visit that found it.
+ */
+function returnedOn({ outcomes = [], visitDate }: Visit): string {
+	const cleared = outcomes.filter(
+		({ rule, lifts, on }) => rule === recovering && lifts.includes('impact') && on <= visitDate,
+	)
+	return (
+		cleared
+			.map(({ on }) => on)
+			.sort()
+			.at(-1) ?? visitDate
+	)
+}
 /** Places of the sessions ahead by the Monday of their week. */
 function weeksAhead(slots: readonly Slot[]): Map<string, number[]> {
 	const weeks = new Map<string, number[]>()
@@ -168,9 +164,12 @@ export function weeklyLimits(
 	protocol: Protocol,
 	plan?: SeasonPlan,
 ): { caps: Cap[]; findings: Finding[] } {
-	// counted from the visit that found it, so that planning again does not begin the return anew
+	const began = returnedOn(visit)
+	// while matches and impact are held the return has not begun: each week is its first
 	const weekOf = (monday: string): number =>
-		Math.max(0, Math.round((dayNumber(monday) - dayNumber(mondayOf(visit.visitDate))) / 7))
+		plan && waitsForReturn(plan)
+			? 0
+			: Math.max(0, Math.round((dayNumber(monday) - dayNumber(mondayOf(began))) / 7))
 	const weeks = weeksAhead(slots)
 	const rules = [
 		...lowOffset(visit, pairs, plan, protocol),

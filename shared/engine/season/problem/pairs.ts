@@ -9,8 +9,8 @@ import type { NamedPair } from '../../words/en/season/wearing.ts'
 import { state } from '../../words/statement.ts'
 import { ownRule } from '../finding.ts'
 import type { EarlierPlan } from './earlier.ts'
+import { type Judged, limitsOfPair } from './judged-pairs.ts'
 import { lettersOf } from './letters.ts'
-import { limitsOfPair, type SeasonPlan } from './prescribed.ts'
 import type { Owned } from './problem.ts'
 
 /** A pair that can be planned: its sole is recorded. */
@@ -41,7 +41,7 @@ function ownedOf(
 	letter: string,
 	{ lifeMinutes, dearest }: { lifeMinutes: number; dearest: number },
 	protocol: Protocol,
-	plan: SeasonPlan | undefined,
+	judged: Judged,
 ): Owned {
 	const worn = pair.minutesWorn ?? 0
 	// of a pair that nobody counted the minutes of it is known only where it was said
@@ -65,7 +65,7 @@ function ownedOf(
 		shareMin: portion(pair.shareMinPercent),
 		shareMax: portion(pair.shareMaxPercent),
 		relativePrice: dearest > 0 ? pricePerMinute(pair, lifeMinutes) / dearest : 0,
-		...limitsOfPair(pair, plan, isNew),
+		...limitsOfPair({ id: pair.id, isNew }, judged),
 	})
 }
 /** How findings name a pair. */
@@ -98,7 +98,7 @@ export function ownedPairs(
 	visit: Visit,
 	earlier: EarlierPlan | undefined,
 	protocol: Protocol,
-	plan?: SeasonPlan,
+	judged: Judged = [],
 ): OwnedPairs {
 	const all = [...(visit.footwear ?? [])].sort((left, right) => (left.id < right.id ? -1 : 1))
 	const letters = lettersOf(all, earlier?.pairs)
@@ -116,7 +116,7 @@ export function ownedPairs(
 				letters.get(recorded.id) ?? '?',
 				{ lifeMinutes: lifeOf(recorded, share, protocol), dearest },
 				protocol,
-				plan,
+				judged,
 			),
 		})),
 		letters,

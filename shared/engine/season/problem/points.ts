@@ -4,8 +4,8 @@ import type { Protocol } from '../../protocol/protocol.ts'
 import type { Pair } from '../../visit/visit.ts'
 import type { Barred } from '../../words/en/season/wearing.ts'
 import { barredBy } from './code-rules.ts'
+import { barredByLimits } from './judged-pairs.ts'
 import type { OwnedPair } from './pairs.ts'
-import { barredByLimits } from './prescribed.ts'
 import type { Slot, Weights } from './problem.ts'
 
 const isAway = (pair: Pair, date: string): boolean =>
@@ -21,26 +21,25 @@ export function pointsOf(
 	{
 		suitability,
 		protocol,
-		outgrown,
+		replaced,
 	}: {
 		suitability: Suitability
 		protocol: Protocol
-		/** by id: the day from which a pair is too short, or to be replaced; worn less willingly */
-		outgrown?: ReadonlyMap<string, string>
+		/** ids of pairs that are to be replaced */
+		replaced?: readonly string[]
 	},
 ): number | Barred {
 	const limited = barredByLimits(owned, slot)
 	if (limited !== undefined) return limited
-	if (owned.startMinutes >= owned.lifeMinutes) return { why: 'worn-out' }
 	if (isYetToCome(recorded, slot.date)) return { why: 'not-bought' }
 	if (isAway(recorded, slot.date)) return { why: 'not-at-hand' }
 	const barred = barredBy(recorded, slot.code, protocol)
 	if (barred !== undefined) return barred
 	const fit = suitability[owned.sole][slot.surface][slot.ground]
 	if (fit === 'forbidden') return { why: 'sole', sole: owned.sole, surface: slot.surface }
-	const from = outgrown?.get(recorded.id)
-	const isShort = from !== undefined && slot.date >= from
-	return fit + (isShort ? protocol.value('season.outgrownPoints') : 0)
+	// last, so that whoever reads it knows that nothing else keeps it out
+	if (owned.startMinutes >= owned.lifeMinutes) return { why: 'worn-out' }
+	return fit + (replaced?.includes(recorded.id) ? protocol.value('season.outgrownPoints') : 0)
 }
 /** What counts against what inside the last levels. */
 export const weightsOf = ({ value }: Protocol): Weights => ({

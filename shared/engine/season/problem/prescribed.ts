@@ -1,18 +1,16 @@
 /**
- * What the settled plan of a visit asks of its season: what the gate holds, which pairs are worn
- * where, and what is put into them. Nothing of it is judged here again.
+ * What the settled plan of a visit asks of its season: what the gate holds, and what is put into
+ * the pairs. Nothing of it is judged here again; which pairs are worn stands in judged-pairs.ts.
  */
 import { holdsOn } from '../../facts/held.ts'
+import { isToBuy } from '../../facts/planned-pairs.ts'
 import type { Hold, Holdable, Kept } from '../../findings/assessment.ts'
 import { type Finding, findingOf } from '../../findings/finding.ts'
-import { pairsLeftOff } from '../../prescription/owned.ts'
 import type { SettledPlan } from '../../prescription/settled.ts'
 import { type Because, commonPractice } from '../../protocol/basis.ts'
 import { bothSides } from '../../visit/sides.ts'
 import type { Pair, Session } from '../../visit/visit.ts'
-import type { NamedPair } from '../../words/en/season/wearing.ts'
 import { type Statement, state } from '../../words/statement.ts'
-import type { Owned, Slot } from './problem.ts'
 
 /** What of the settled plan a season reads. */
 export type SeasonPlan = Pick<SettledPlan, 'gate' | 'owned' | 'insert' | 'raise' | 'open'>
@@ -82,71 +80,24 @@ export function waitingFindings(
 	}))
 	return [...held, ...said('season.impact-held', impact)]
 }
-/** Damage with which a pair is never worn, whatever was decided about it. */
-const dangers: readonly string[] = ['stud-sharp', 'sole-separated']
-const isDangerous = ({ damage = [] }: Pair): boolean => damage.some((one) => dangers.includes(one))
-
-/** For training only because it is not broken in: of a new pair its ladder says when that ends. */
-const isNotBrokenIn = ({ params }: Partial<Statement>): boolean => {
-	const said = params?.said
-	return Array.isArray(said) && said.some(({ code }) => code === 'pairs.not-broken-in')
+/** A pair still to be bought is raised as the plan raises its role. */
+function heelOfPlanned(
+	{ roles = [], heelToForefootOffsetMm: offsetMm }: Pick<Pair, 'roles' | 'heelToForefootOffsetMm'>,
+	{ pairs }: SeasonPlan['raise'],
+): number | undefined {
+	const raised = pairs.find(({ pair }) => roles.some((role) => pair === `role.${role}`))
+	if (!raised || offsetMm === undefined) return undefined
+	return offsetMm + Math.min(...bothSides.map((side) => raised[side].addedUnderHeelMm))
 }
-/** What the plan says of one pair, as the numbers of the rotation keep it. */
-export function limitsOfPair(
-	pair: Pair,
-	plan: SeasonPlan | undefined,
-	isNew: boolean,
-): Pick<Owned, 'leftOff' | 'trainingOnly' | 'lastDay'> {
-	const owned = plan?.owned.filter(({ id }) => id === pair.id) ?? []
-	const [verdict] = owned
-	return {
-		...(isDangerous(pair) || pairsLeftOff(owned).length > 0 ? { leftOff: true } : {}),
-		...(verdict?.verdict === 'training-only' && !(isNew && isNotBrokenIn(verdict))
-			? { trainingOnly: true }
-			: {}),
-		...(verdict?.verdict === 'replace' && verdict.by ? { lastDay: verdict.by } : {}),
-	}
-}
-/** Why a pair may not be worn in a session by its limits; undefined where it may. */
-export function barredByLimits(
-	{ leftOff, trainingOnly, lastDay }: Pick<Owned, 'leftOff' | 'trainingOnly' | 'lastDay'>,
-	{ date, kind }: Pick<Slot, 'date' | 'kind'>,
-) {
-	if (leftOff) return { why: 'left-off' } as const
-	if (trainingOnly && kind === 'match') return { why: 'training-only' } as const
-	if (lastDay !== undefined && date > lastDay) return { why: 'replaced', by: lastDay } as const
-	return undefined
-}
-/** One finding for each pair that is not worn, or not in matches. */
-export const limitFindings = (
-	pairs: readonly (Pick<Owned, 'id' | 'leftOff' | 'trainingOnly'> & NamedPair)[],
-): Finding[] =>
-	pairs.flatMap(({ id, letter, name, leftOff, trainingOnly }) => {
-		if (!leftOff && !trainingOnly) return []
-		const said = leftOff
-			? state('season.left-off', { letter, name })
-			: state('season.training-only', { letter, name })
-		return [
-			findingOf(said, {
-				id: `season.${leftOff ? 'left-off' : 'training-only'}-${id}`,
-				side: 'none',
-				level: leftOff ? 'caution' : 'note',
-				because: [{ measure: 'limitedPair', value: name }],
-				basis: { rule: 'verdicts on the pairs owned', ...commonPractice },
-			}),
-		]
-	})
-/** Ids of pairs that are to be replaced: worn less willingly until then. */
-export const toReplace = ({ owned }: Pick<SeasonPlan, 'owned'>): string[] =>
-	owned.filter(({ verdict }) => verdict === 'replace').map(({ id }) => id)
 /**
  * Heel above forefoot with what the plan puts inside, the lower foot, mm; undefined where the plan
  * has no figure for the pair.
  */
 export function heelAboveForefootMm(
-	pair: Pick<Pair, 'id'>,
+	pair: Pick<Pair, 'id' | 'plannedAs' | 'roles' | 'heelToForefootOffsetMm'>,
 	{ raise }: Pick<SeasonPlan, 'raise'>,
 ): number | undefined {
+	if (isToBuy(pair)) return heelOfPlanned(pair, raise)
 	const raised = raise.pairs.find((one) => one.pair === pair.id)
 	const feet = bothSides.flatMap((side) => raised?.[side].heelAboveForefootMm ?? [])
 	return feet.length > 0 ? Math.min(...feet) : undefined

@@ -63,6 +63,8 @@ export interface Owned {
 	trainingOnly?: true
 	/** Worn until this day at the latest, ISO date. */
 	lastDay?: string
+	/** Growth takes its room on this day, ISO date: then its last day. */
+	outgrownOn?: string
 }
 /**
  * Minutes in a pair that are settled before solving: worn in the past, or a step of the break-in

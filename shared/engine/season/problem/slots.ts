@@ -43,7 +43,8 @@ function slotOf(
 		title: session.title,
 		code: session.code ?? play?.code,
 		past: session.date < from,
-		counts: session.date >= visitDate,
+		// what lies ahead was not worn, whatever the day of the visit
+		counts: session.date >= visitDate || session.date >= from,
 		split: false,
 	})
 }

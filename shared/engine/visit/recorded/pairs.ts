@@ -38,6 +38,9 @@ export const pairSchema = z.strictObject({
 		.meta({ title: 'Letter' }),
 	/** A new pair, to be broken in from this day on; not worn before it. */
 	newFrom: isoDate('New, worn from').optional(),
+	/** Not owned yet: the pair of the prescription that it is planned as, and the model chosen for it. */
+	plannedAs: text('Planned as', 40).optional(),
+	model: text('Model', 80).optional(),
 	/** In the clinic's own currency. */
 	price: measure('Price', 'currency', [0, 100000], [10, 600]).optional(),
 	weeklyMinutesMax: measure('Minutes a week, at most', 'min', [0, 5000], [0, 600]).optional(),

@@ -3,6 +3,7 @@ import type { Holdable, HoldUntil } from '../../../visit/holdables.ts'
 import { alsoTo, sentence } from '../../sentence.ts'
 import { amount, count, fullDay, number, ofSide, plural, terms, together } from '../format.ts'
 import { holdableNames, untilNames } from '../gate.ts'
+import { type OpenLevel, openLevelWords } from './levels.ts'
 import { called, type NamedPair } from './wearing.ts'
 
 type Conditions = readonly string[]
@@ -35,10 +36,12 @@ const whole = {
 		player: () => 'Train without running and jumping for now.',
 		coach: () => 'Trains without running and jumping for now.',
 	}),
-	'season.time-limit': sentence<{ gapPercent: number }>({
-		clinician: ({ gapPercent }) =>
-			'The time limit was reached: this is the best plan found, within ' +
-			`${amount(gapPercent, '%', 2)} of the best possible.`,
+	'season.time-limit': sentence<{ gapPercent: number; open?: readonly OpenLevel[] }>({
+		clinician: ({ gapPercent, open = [] }) =>
+			'The time limit was reached: this is the best plan found, ' +
+			(open.length > 0
+				? `${open.map(openLevelWords).join('; ')}.`
+				: `within ${amount(gapPercent, '%', 2)} of the best possible.`),
 	}),
 	'season.no-sessions': sentence({
 		clinician: () => 'No session lies ahead: nothing was planned.',
@@ -180,6 +183,13 @@ const pairs = {
 		player: (pair) => `Wear pair ${called(pair)} in training only.`,
 		coach: (pair) => `Pair ${called(pair)} is for training only.`,
 	}),
+	'season.replace-by': sentence<NamedPair & { by: string }>({
+		clinician: ({ by, ...pair }) =>
+			`Pair ${called(pair)} is to be replaced by ${fullDay(by)}: it is not planned after that day.`,
+		player: ({ by, ...pair }) =>
+			`Replace pair ${called(pair)} by ${fullDay(by)}. Do not wear it after that day.`,
+		coach: ({ by, ...pair }) => `Pair ${called(pair)} is not worn after ${fullDay(by)}.`,
+	}),
 	'season.no-sole': sentence<NamedPair>({
 		clinician: (pair) => `Pair ${called(pair)} is left out: its sole is not recorded.`,
 	}),
@@ -191,6 +201,13 @@ const pairs = {
 		clinician: ({ by, ...pair }) =>
 			`Pair ${called(pair)} reaches the end of its expected life by ${fullDay(by)}.`,
 		player: ({ by, ...pair }) => `Pair ${called(pair)} will be worn out by ${fullDay(by)}.`,
+	}),
+	'season.wear-or-buy': sentence<NamedPair & { matches: number; minutes: number }>({
+		clinician: ({ matches, minutes, ...pair }) =>
+			`${count(matches, 'match', 'matches')} ${plural(matches, 'has', 'have')} no pair, as the ` +
+			`expected life of pair ${called(pair)} ends. Choose: wear it ` +
+			`${amount(minutes, 'minutes', 0)} longer (look at studs, counter and sole, then raise its ` +
+			'expected life), or buy.',
 	}),
 	'season.wear-check': alsoTo(
 		sentence<NamedPair & { by: string }>({
@@ -209,13 +226,9 @@ const pairs = {
 			`Pair ${called(pair)} may be too short by ${fullDay(by)}. Have your feet measured again by ` +
 			`${fullDay(measureBy)}.`,
 	}),
-	'season.too-short': sentence<NamedPair & { by?: string }>({
-		clinician: ({ by, ...pair }) =>
-			`Pair ${called(pair)} is too short already. ` +
-			(by === undefined ? 'Replace it now.' : `It is planned until ${fullDay(by)} and no longer.`),
-		player: ({ by, ...pair }) =>
-			`Pair ${called(pair)} is too short for you now. You need a new pair` +
-			(by === undefined ? '.' : ` by ${fullDay(by)}.`),
+	'season.too-short': sentence<NamedPair>({
+		clinician: (pair) => `Pair ${called(pair)} is too short already. Replace it now.`,
+		player: (pair) => `Pair ${called(pair)} is too short for you now. You need a new pair.`,
 	}),
 	'season.break-in': sentence<
 		NamedPair & {
@@ -272,6 +285,7 @@ export const seasonFindingReadings = {
 	hoursAfterMatch: 'after the match before',
 	turfPercent: 'time on artificial turf',
 	sessionWithoutPair: 'no pair',
+	matchWithoutPair: 'match without a pair',
 	matchHeld: 'match that waits',
 	pairNotDry: 'pair that may not be dry',
 	pairNotTrainedIn: 'pair not worn in training',

@@ -200,7 +200,31 @@ const answers = {
 			`not one of the answers, given "${given}", allowed: ${listed(allowed, 'or')}`,
 	}),
 }
+/** What is offered of what was entered under play. */
+const offered = {
+	'season.from-play': sentence<{
+		matches: number
+		trainings: number
+		matchMinutes: number
+		trainingMinutes: number
+		surfaceGiven: boolean
+	}>({
+		clinician: ({ matches, trainings, matchMinutes, trainingMinutes, surfaceGiven }) =>
+			'From play: ' +
+			[
+				...(matches > 0
+					? [`${count(matches, 'match', 'matches')} of ${amount(matchMinutes, 'minutes', 0)}`]
+					: []),
+				...(trainings > 0
+					? [`${count(trainings, 'training')} of ${amount(trainingMinutes, 'minutes', 0)}`]
+					: []),
+			].join(' and ') +
+			` a week. Days${surfaceGiven ? '' : ', surface'} and lengths are chosen by this program, no ` +
+			'source: change what differs.',
+	}),
+}
 export const seasonListSentences = {
+	...offered,
 	...tables,
 	...calendars,
 	...notes,

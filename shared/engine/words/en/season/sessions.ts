@@ -1,7 +1,7 @@
 /** Why this pair is worn in a session, and what of the wishes could not be met. */
 import type { Sole, Surface } from '../../../visit/terms.ts'
 import { alsoTo, sentence } from '../../sentence.ts'
-import { amount, article, capital, fullDay, number, term } from '../format.ts'
+import { amount, article, capital, count, fullDay, number, term } from '../format.ts'
 import {
 	codeRuleWords,
 	type Ground,
@@ -16,20 +16,34 @@ import {
 
 /** Why a pair is needed that the player does not own. */
 export type PurchaseNeed =
-	| { is: 'worn-out' | 'outgrown'; pair: string; by: string }
+	| { is: 'worn-out' | 'outgrown' | 'judged'; pair: string; by: string }
 	| { is: 'no-pair'; date: string; surface: Surface; ground: Ground }
+const replacedAs = {
+	'worn-out': 'worn out',
+	outgrown: 'likely outgrown',
+	judged: 'to be replaced',
+} as const
 function needWords(need: PurchaseNeed): string {
 	if (need.is === 'no-pair')
 		return (
 			`no pair may be worn on ${fullDay(need.date)} ` + `(${term(need.surface)}, ${need.ground})`
 		)
-	const why = need.is === 'outgrown' ? 'likely outgrown' : 'worn out'
-	return `to replace ${need.pair}, ${why} by ${fullDay(need.by)}`
+	return `to replace ${need.pair}, ${replacedAs[need.is]} by ${fullDay(need.by)}`
 }
 type Purchase = {
 	sole: Sole
 	buyBy: string
 	need: PurchaseNeed
+	/** sessions without a pair that it could be worn in; older plans have none */
+	covers?: { matches: number; trainings: number }
+}
+/** ' It covers 4 matches and 6 trainings that have no pair.'; empty where it covers none. */
+function coversWords({ matches, trainings }: NonNullable<Purchase['covers']>): string {
+	const told = [
+		...(matches > 0 ? [count(matches, 'match', 'matches')] : []),
+		...(trainings > 0 ? [count(trainings, 'training')] : []),
+	]
+	return told.length > 0 ? ` It covers ${told.join(' and ')} that have no pair.` : ''
 }
 const reasons = {
 	'season.already-played': alsoTo(
@@ -144,9 +158,9 @@ export const seasonSessionSentences = {
 	...reasons,
 	...unmet,
 	'season.buy': sentence<Purchase>({
-		clinician: ({ sole, buyBy, need }) =>
+		clinician: ({ sole, buyBy, need, covers }) =>
 			`Buy ${article(`${term(sole)} pair`)} by ${fullDay(buyBy)}: ${needWords(need)}. Bought by ` +
-			'then, its breaking in is over in time.',
+			`then, its breaking in is over in time.${covers ? coversWords(covers) : ''}`,
 		player: ({ sole, buyBy }) =>
 			`Buy ${article(`${term(sole)} pair`)} by ${fullDay(buyBy)}. Then you can wear it in first.`,
 	}),
