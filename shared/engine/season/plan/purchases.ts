@@ -15,7 +15,7 @@ import { suits, worthOf } from './worth.ts'
 
 /**
  * The day to buy a pair that must be broken in by `neededBy`: the first of the last trainings whose
- * ladder reaches match minutes, and a few days for the house.
+ * ladder reaches match minutes, and a few days for the house. Today, and late, where none is.
  */
 function buyBy(
 	problem: SeasonProblem,
@@ -23,7 +23,7 @@ function buyBy(
 	sole: Sole,
 	neededBy: string,
 	today: string,
-): string {
+): { day: string; late?: true } {
 	const trainings = problem.slots.filter(
 		(slot) =>
 			slot.kind === 'training' &&
@@ -35,9 +35,9 @@ function buyBy(
 		const minutes = trainings.slice(place).map((slot) => slot.minutes)
 		return (ladderMinutes(minutes, problem.breakIn).at(-1) ?? 0) >= problem.matchFromMinutes
 	})
-	if (!first) return today
+	if (!first) return { day: today, late: true }
 	const day = addDays(first.date, -3)
-	return day < today ? today : day
+	return { day: day < today ? today : day }
 }
 /** The sole that suits a session best. */
 function bestSole(suitability: Suitability, { surface, ground }: Slot): Sole {
@@ -119,7 +119,7 @@ export function purchasesOf(
 		const { sole, neededBy, instead, why } = wanted
 		if (seen.has(sole) || isComing(problem, wanted)) return []
 		seen.add(sole)
-		const day = buyBy(problem, suitability, sole, neededBy, from)
+		const { day, ...late } = buyBy(problem, suitability, sole, neededBy, from)
 		const covers = worthOf(problem, suitability, { ...usual, sole, from: day }, noPair)
 		return [
 			present({
@@ -128,7 +128,7 @@ export function purchasesOf(
 				neededBy,
 				instead,
 				...covers,
-				...state('season.buy', { sole, buyBy: day, need: why, covers }),
+				...state('season.buy', { sole, buyBy: day, need: why, covers, ...late }),
 			}),
 		]
 	})

@@ -226,13 +226,9 @@ const pairs = {
 			`Pair ${called(pair)} may be too short by ${fullDay(by)}. Have your feet measured again by ` +
 			`${fullDay(measureBy)}.`,
 	}),
-	'season.too-short': sentence<NamedPair & { by?: string }>({
-		clinician: ({ by, ...pair }) =>
-			`Pair ${called(pair)} is too short already. ` +
-			(by === undefined ? 'Replace it now.' : `It is planned until ${fullDay(by)} and no longer.`),
-		player: ({ by, ...pair }) =>
-			`Pair ${called(pair)} is too short for you now. You need a new pair` +
-			(by === undefined ? '.' : ` by ${fullDay(by)}.`),
+	'season.too-short': sentence<NamedPair>({
+		clinician: (pair) => `Pair ${called(pair)} is too short already. Replace it now.`,
+		player: (pair) => `Pair ${called(pair)} is too short for you now. You need a new pair.`,
 	}),
 	'season.break-in': sentence<
 		NamedPair & {

@@ -36,6 +36,8 @@ type Purchase = {
 	need: PurchaseNeed
 	/** sessions without a pair that it could be worn in; older plans have none */
 	covers?: { matches: number; trainings: number }
+	/** too few trainings that suit it lie before the day it is needed */
+	late?: true
 }
 /** ' It covers 4 matches and 6 trainings that have no pair.'; empty where it covers none. */
 function coversWords({ matches, trainings }: NonNullable<Purchase['covers']>): string {
@@ -158,11 +160,15 @@ export const seasonSessionSentences = {
 	...reasons,
 	...unmet,
 	'season.buy': sentence<Purchase>({
-		clinician: ({ sole, buyBy, need, covers }) =>
-			`Buy ${article(`${term(sole)} pair`)} by ${fullDay(buyBy)}: ${needWords(need)}. Bought by ` +
-			`then, its breaking in is over in time.${covers ? coversWords(covers) : ''}`,
-		player: ({ sole, buyBy }) =>
-			`Buy ${article(`${term(sole)} pair`)} by ${fullDay(buyBy)}. Then you can wear it in first.`,
+		clinician: ({ sole, buyBy, need, covers, late }) =>
+			`Buy ${article(`${term(sole)} pair`)} by ${fullDay(buyBy)}: ${needWords(need)}. ` +
+			(late
+				? 'Too few trainings that suit it come before: its breaking in is not over by then.'
+				: 'Bought by then, its breaking in is over in time.') +
+			(covers ? coversWords(covers) : ''),
+		player: ({ sole, buyBy, late }) =>
+			`Buy ${article(`${term(sole)} pair`)} by ${fullDay(buyBy)}. ` +
+			(late ? 'Wear it in before you play a match in it.' : 'Then you can wear it in first.'),
 	}),
 	'season.code-rule': sentence<{
 		letter: string
