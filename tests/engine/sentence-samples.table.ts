@@ -57,6 +57,8 @@ export const samples: Readonly<Record<string, unknown>> = {
 export const samplesOf: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
 	'gate.hold': { sign: 'ottawa-met', what: ['sport', 'match', 'impact', 'weight'], until: 'imaging-result', since: '2027-05-02' },
 	'gate.not-established': { questions: ['fever'] },
+	'priority.modify': { pairs: ['match boots', 'trainers'] },
+	'priority.replace': { pairs: ['match boots', 'trainers'] },
 	// said in records of before 0.4
 	'ankle.heel-raise': { mm: { left: 4, right: 6 }, shorter: 'right' },
 	'season.change-moved': { worn: { before: worn, after: [worn[0]] } },

@@ -1,6 +1,6 @@
 /** Laws of what is given out: nothing held stands in it, and each pair has one raise on every page. */
 import { isHeld } from '../../../shared/engine/facts/held.ts'
-import type { Gate } from '../../../shared/engine/findings/assessment.ts'
+import type { Gate, RaiseInFoot } from '../../../shared/engine/findings/assessment.ts'
 import { settledPlan } from '../../../shared/engine/prescription/settled.ts'
 import type { Block, LwDocument } from '../../../shared/engine/report/document.ts'
 import {
@@ -187,8 +187,11 @@ const nothingHeld: Law = (one) => {
 	]
 }
 
+/** What is made on the sole is said so; what goes inside is a figure alone. */
+const footWords = ({ addMm, madeBy }: RaiseInFoot): string =>
+	`${addMm} mm${madeBy === 'outsole' ? ' on the outsole' : ''}`
 const raiseLine =
-	/^(?:\D*: )?(?<raise>.+ mm(?: in both shoes)?) \((?<pairs>[^()]*(?:\([^()]*\)[^()]*)*)\)/
+	/^(?:\D*: )?(?<raise>.+ mm(?: in both shoes| on the outsole)?) \((?<pairs>[^()]*(?:\([^()]*\)[^()]*)*)\)/
 /** Figures of a pair as a page prints them, read back from its lines: pair name to words. */
 function raisesPrinted({ blocks }: LwDocument): [pair: string, raise: string][] {
 	return textsIn(blocks).flatMap((text) => {
@@ -200,14 +203,13 @@ function raisesPrinted({ blocks }: LwDocument): [pair: string, raise: string][] 
 const oneRaise: Law = (one) => {
 	const t = speakFrom()
 	const { raise } = one.assessment.prescription
-	const shown = (mm: number) => String(mm)
 	const wanted = new Map<string, Set<string>>()
 	for (const { pair, left, right } of raise.pairs) {
 		const name = pairName(pair, one.visit, t)
 		const words =
-			left.addMm === right.addMm
-				? `${shown(left.addMm)} mm in both shoes`
-				: `left ${shown(left.addMm)} mm, right ${shown(right.addMm)} mm`
+			left.addMm === right.addMm && left.madeBy === right.madeBy
+				? `${left.addMm} mm in both shoes`
+				: `left ${footWords(left)}, right ${footWords(right)}`
 		wanted.set(name, (wanted.get(name) ?? new Set()).add(words))
 	}
 	return [...composedOf(inputOf(one))].flatMap(([kind, document]) =>

@@ -1,7 +1,7 @@
 /** What is said of the pair of a role. */
 import type { PairRole, Surface } from '../../visit/terms.ts'
 import { sentence } from '../sentence.ts'
-import { amount, term, terms } from './format.ts'
+import { amount, capital, term, terms } from './format.ts'
 import { groundsInWords } from './settled.ts'
 
 const forRole: Record<PairRole, string> = {
@@ -26,11 +26,12 @@ export const rolesSentences = {
 		surfaces: readonly Surface[]
 	}>({
 		clinician: ({ pair, role, why, surfaces }) => {
-			if (why === 'hurts') return `${pair}: it hurts, so it does not serve for ${forRole[role]}.`
-			if (why === 'training-only') return `${pair}: for training only.`
+			if (why === 'hurts')
+				return `${capital(pair)}: it hurts, so it does not serve for ${forRole[role]}.`
+			if (why === 'training-only') return `${capital(pair)}: for training only.`
 			return surfaces.length === 0
-				? `${pair}: its sole does not suit for ${term(role)}.`
-				: `${pair}: its sole does not suit ${terms(surfaces)} or what is asked of it.`
+				? `${capital(pair)}: its sole does not suit for ${term(role)}.`
+				: `${capital(pair)}: its sole does not suit ${terms(surfaces)} or what is asked of it.`
 		},
 		player: ({ pair, role, why, surfaces }) => {
 			if (why === 'hurts') return `You need others for ${forRole[role]}: your ${pair} hurt.`

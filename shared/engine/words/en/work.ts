@@ -104,8 +104,9 @@ const studs = {
 	'work.stud-fifth-unsteady': sentence({
 		clinician: () =>
 			'Find the outer border on the sole with the foot inside; where a stud lies under the fifth ' +
-			'metatarsal, choose another sole.',
-		player: () => 'Is there a stud under the outer edge of your foot? Then choose another sole.',
+			'metatarsal, this pair does not serve.',
+		player: () =>
+			'Is there a stud under the outer edge of your foot? Then tell us before you wear it.',
 	}),
 	'work.stud-fifth-unsteady.limits': sentence({
 		clinician: () =>
