@@ -74,6 +74,13 @@ describe.each(versionsKept())('files of %s', (version) => {
 		expect(assessment.findings.length).toBeGreaterThan(0)
 		for (const { says } of assessment.findings) expect(words).not.toContain(says)
 	})
+	/** Since 0.4.0 the gate of the plan says what a sign holds. */
+	const heldBy = (prescription: NonNullable<Kept['prescription']>, rule: string) => {
+		const { person } = prescription.gate
+		const hold = { what: 'sport', rule, until: 'outcome', since: '2027-01-20' } as const
+		const held = { state: 'held', action: 'same-day', holds: [hold], because: [rule] } as const
+		return { ...prescription, gate: { ...prescription.gate, person: { ...person, ...held } } }
+	}
 	test('danger leads the page of then all the same, and the doctor is told', () => {
 		const assessment = withoutCodes()
 		const sign = { ...assessment.screening.items[0], state: 'yes', action: 'same-day' }
@@ -81,6 +88,7 @@ describe.each(versionsKept())('files of %s', (version) => {
 		const endangered = {
 			...assessment,
 			screening: { ...assessment.screening, action: 'same-day', items: [{ ...sign, says }] },
+			...(assessment.prescription && { prescription: heldBy(assessment.prescription, sign.id) }),
 		}
 		expect(composed('player', endangered)[0]?.kind).toBe('alert')
 		expect(JSON.stringify(composed('referral', endangered))).toContain(says)
