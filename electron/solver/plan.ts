@@ -46,7 +46,7 @@ const startedByElement = ({ settled }: PlanOptions): boolean =>
 type Prepared =
 	| { held: Plan }
 	| { held?: never; built: Built; planOf: (solved: Omit<Solved, 'seconds'>) => Plan }
-/** Everything of a plan but the solving. @throws StatedError where no plan could be made */
+/** Everything of a plan but the solving. @throws StatedError where no plan could be made @internal */
 export function prepareSeason(visit: Visit, options: PlanOptions = {}): Prepared {
 	const protocolFile = options.protocolFile ?? shippedProtocol
 	const protocol = openProtocol(protocolFile)

@@ -18,7 +18,6 @@ import {
 	isDay,
 	isoDateOf,
 	monthName,
-	monthStarts,
 	shortDayInWords,
 } from '../../shared/engine/plain/days.ts'
 import { ageMonths, ageYears, decimalAgeYears } from '../../shared/engine/visit/age.ts'
@@ -152,16 +151,5 @@ describe('days that the calendar does not have', () => {
 	it('a day past the end of its month runs on into the next', () => {
 		expect(addDays('2027-02-30', 0)).toBe('2027-03-02')
 		expect(addDays('2011-31-31', 0)).toBe('2013-07-31')
-	})
-	it('knows how long a month is and when months begin', () => {
-		expect([daysInMonth(2024, 2), daysInMonth(2100, 2), daysInMonth(2027, 12)]).toEqual([
-			29, 28, 31,
-		])
-		expect(monthStarts('2026-11-26', '2027-02-01')).toEqual([
-			'2026-12-01',
-			'2027-01-01',
-			'2027-02-01',
-		])
-		expect(monthStarts('2027-02-01', '2027-02-27')).toEqual(['2027-02-01'])
 	})
 })

@@ -68,17 +68,6 @@ export function isoDateOf(year: number, month: number, day: number): string | un
 /** The last day (28 to 31) of a month, 1 to 12. */
 export const daysInMonth = (year: number, month: number): number =>
 	new UTCDateMini(Date.UTC(year, month, 0)).getDate()
-/** The first days of the months that begin between two days, both included, as ISO dates. */
-export function monthStarts(from: string, to: string): string[] {
-	const starts: string[] = []
-	const first = `${from.slice(0, 8)}01`
-	for (let ahead = 0; ; ahead++) {
-		const start = addMonths(first, ahead)
-		if (start > to) return starts
-		if (start >= from) starts.push(start)
-	}
-}
-
 /** Whether the calendar has the day of an ISO date: 2027-02-30 and 2011-31-31 are none. */
 export function isDay(iso: string): boolean {
 	const day = dayAt(iso)

@@ -22,6 +22,7 @@ const termOf = <Term extends string>(terms: readonly Term[], text: string | unde
  * The pair planned for one of the prescription. Lengths and offset are the model's; without a model
  * the length to look for, and the least offset asked for: the careful end.
  * @param from ISO date on which its breaking in begins
+ * @internal
  */
 export function plannedPair(role: OfRole, model: OfModel | undefined, from: string): Pair {
 	return present({

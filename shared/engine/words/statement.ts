@@ -64,7 +64,7 @@ export const privateTopicOf = ({ code }: Stated): PrivateTopic | undefined =>
 /** Whether a statement may be read by someone who was told of these topics, in whatever words. */
 export const isOpenTo = (told: readonly ReleasableTopic[], statement: Stated): boolean =>
 	mayRead(privateTopicOf(statement), told)
-/** One text for one content, however its sentence is worded. @internal */
+/** One text for one content, however its sentence is worded. */
 export const contentOf = ({ code, params }: Pick<Statement, 'code' | 'params'>): string =>
 	canonicalJson({ code, params })
 /** Each content once, in the place where it first stands. */

@@ -12,7 +12,7 @@ export interface UsualSession {
 	/** What is worn, as `wornKey` has it. */
 	worn: string
 }
-/** Pairs in the order in which they are worn; empty where none is. */
+/** Pairs in the order in which they are worn; empty where none is. @internal */
 export const wornKey = ({ parts = [], pair = '' }: WallSession): string =>
 	parts.length > 1 ? parts.map((part) => part.pair).join(' ') : pair
 /** The weekday of a date, 0 for a Monday. */

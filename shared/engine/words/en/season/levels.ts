@@ -1,11 +1,8 @@
 /** The levels of a season in words. */
-import type { Level } from '../../../season/problem/levels.ts'
 import { amount } from '../format.ts'
 
-/** A level that was not proven the best, and how far from it at most. */
-export type OpenLevel = { level: Level; gapPercent: number }
-/** What is counted on each level. */
-const levelNames: Readonly<Record<Level, string>> = {
+/** What is counted on each level of a season; whoever states one that lacks a name does not compile. */
+export const levelNames = {
 	matches: 'matches with a pair',
 	pins: 'pinned pairs worn',
 	trainings: 'trainings with a pair',
@@ -16,7 +13,9 @@ const levelNames: Readonly<Record<Level, string>> = {
 	shares: 'shares of the training time',
 	even: 'even wear',
 	changes: 'few changes of pair',
-}
+} as const
+/** A level that was not proven the best, and how far from it at most. */
+export type OpenLevel = { level: keyof typeof levelNames; gapPercent: number }
 /** 'even wear: within 2 % of the best possible'. */
 export const openLevelWords = ({ level, gapPercent }: OpenLevel): string =>
 	gapPercent >= 100
