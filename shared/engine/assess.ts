@@ -16,7 +16,7 @@ import { roomInFirst, withShelf, withWork } from './footwear/with-shelf.ts'
 import { growth } from './growth/growth.ts'
 import { loading } from './loading/loading.ts'
 import { posture, postureSides } from './posture/posture.ts'
-import { heelsOf } from './prescription/heels.ts'
+import { heelsInModel, heelsOf } from './prescription/heels.ts'
 import { ownedPairs, pairsForRaise, pairsSeen } from './prescription/owned.ts'
 import { prescribe } from './prescription/prescribe.ts'
 import { opened, type Protocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
@@ -91,8 +91,8 @@ export function assess(
 	const asked = { ...rooms, facts, gate, raise: anywhere.raised }
 	const wishes = footwear(visit, asked, protocol)
 	const matched = withShelf(wishes, visit, asked, shelf, protocol, volume)
-	const room = roomInFirst(matched, shelf, volume)
-	const { inserts, raised } = room ? heelsOf(visit, context, protocol, room) : anywhere
+	const model = roomInFirst(matched, shelf, volume)
+	const { inserts, raised } = model ? heelsInModel(visit, context, protocol, model) : anywhere
 	const known = { ...rooms, facts, gate, raise: raised }
 	// what is done to a shoe reads the raise as it stands
 	const shoes = withWork(matched, visit, known, protocol)

@@ -7,7 +7,7 @@ import { opposites } from '../../../shared/engine/footwear/opposites.table.ts'
 import { suitability } from '../../../shared/engine/protocol/norms/suitability.ts'
 import { bothSides } from '../../../shared/engine/visit/sides.ts'
 import { numbers } from '../random-visit.ts'
-import { type Case, type Law, protocol, unless } from './case.ts'
+import { type Case, type Law, protocol, shelf, unless } from './case.ts'
 
 const isLeftOff = ({ limits }: RaiseInPair): boolean =>
 	limits.some(({ code }) => code === 'raise.left-off')
@@ -17,6 +17,13 @@ const added = ({ left, right }: RaiseInPair): PerSide<number> => ({
 })
 const differenceMm = ({ left, right }: PerSide<number>): number => left - right
 const isNear = (one: number, other: number): boolean => Math.abs(one - other) < 1e-6
+/** The thickest liner of the shelf that comes out. */
+const linerMm = Math.max(
+	0,
+	...shelf.models.map(({ removableLiner, linerThicknessMm = 0 }) =>
+		removableLiner ? linerThicknessMm : 0,
+	),
+)
 /** 6 mm inside a boot, 12 mm in trainers and everyday shoes; raise.table.ts and ankle.table.ts. */
 function mostInsideMm({ pair }: RaiseInPair, { visit }: Case): number {
 	const owned = visit.footwear?.find(({ id }) => id === pair)
@@ -44,15 +51,18 @@ const raiseLaws: Readonly<Record<string, Law>> = {
 	},
 	'a raise keeps within its pair': (one) =>
 		one.assessment.prescription.raise.pairs.flatMap((pair) => {
-			const mostMm = mostInsideMm(pair, one)
+			const ownMm = mostInsideMm(pair, one)
+			const isOwned = one.visit.footwear?.some(({ id }) => id === pair.pair)
 			const bothMm = Math.min(pair.left.addMm, pair.right.addMm)
 			return [
-				...bothSides.flatMap((side) =>
-					unless(
-						pair[side].addedUnderHeelMm <= mostMm + 1e-6,
-						`${pair.pair} ${side}: ${pair[side].addedUnderHeelMm} mm inside`,
-					),
-				),
+				...bothSides.flatMap((side) => {
+					const { addedUnderHeelMm, madeBy } = pair[side]
+					// an insert alone may lie where the liner of a boot still to be bought came out
+					const isRaised = madeBy === 'wedge' || madeBy === 'insert'
+					const mostMm = isOwned || isRaised ? ownMm : ownMm + linerMm
+					const fault = `${pair.pair} ${side}: ${addedUnderHeelMm} mm inside`
+					return unless(addedUnderHeelMm <= mostMm + 1e-6, fault)
+				}),
 				...unless(
 					bothMm === 0 || (pair.offsetMm ?? 0) + bothMm <= 24 + 1e-6,
 					`${pair.pair}: heel ${(pair.offsetMm ?? 0) + bothMm} mm above the ball`,
