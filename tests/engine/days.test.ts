@@ -152,4 +152,9 @@ describe('days that the calendar does not have', () => {
 		expect(addDays('2027-02-30', 0)).toBe('2027-03-02')
 		expect(addDays('2011-31-31', 0)).toBe('2013-07-31')
 	})
+	it('knows how long a month is', () => {
+		expect([daysInMonth(2024, 2), daysInMonth(2100, 2), daysInMonth(2027, 12)]).toEqual([
+			29, 28, 31,
+		])
+	})
 })
