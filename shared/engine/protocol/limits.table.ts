@@ -93,6 +93,7 @@ export const rowLimits: Readonly<Record<string, Limits>> = {
 	'footwear.raiseStepMaxMm': [0.5, 10],
 	'raise.midportionMm': [0, 30],
 	'raise.leastMm': [0.5, 10],
+	'raise.stepMm': [0.5, 5],
 	'growth.mirwaldErrorBoys': [0.05, 5],
 	'growth.mirwaldErrorGirls': [0.05, 5],
 	'growth.mooreSittingErrorBoys': [0.05, 5],

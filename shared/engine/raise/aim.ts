@@ -38,14 +38,16 @@ function backOfAnkle(visit: Visit, { ankle }: RaiseContext): Against[] {
 	})
 }
 /** The correction of the leg length where the posture room proposes one; 0 without one. */
-function correctionFor(visit: Visit, { gate, posture }: RaiseContext) {
+function correctionFor(visit: Visit, { gate, posture }: RaiseContext, protocol: Protocol) {
 	const { correctionMm, shorter } = posture.legLength ?? {}
 	if (correctionMm === undefined || shorter === undefined) return undefined
 	// in standing nothing can be judged while a leg may not be loaded
 	const held = isHeld(gate, 'weight') || isHeld(gate, 'insert', shorter)
 	if (held || hasCondition(visit, ['posterior-ankle-impingement'], { side: shorter }))
 		return undefined
-	return { shorter, mm: correctionMm.max }
+	// down to what can be cut, so that it is never more than the most
+	const stepMm = protocol.value('raise.stepMm')
+	return { shorter, mm: rounded(Math.floor(correctionMm.max / stepMm) * stepMm, 1) }
 }
 const inBoth = (mm: number): PerSide<number> => perSide(() => mm)
 /** The aim for both heels, with the correction on top of it on the shorter side. */
@@ -91,7 +93,7 @@ export function aimOfVisit(visit: Visit, context: RaiseContext, protocol: Protoc
 					...backOfAnkle(visit, context),
 				]
 	const reasons = against.length > 0 ? [] : wanted
-	const correction = correctionFor(visit, context)
+	const correction = correctionFor(visit, context, protocol)
 	const because = reasons.flatMap((reason) => reason.because)
 	return present({
 		aim: aimOf(visit, reasons, because, correction, protocol),

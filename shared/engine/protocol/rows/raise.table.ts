@@ -12,6 +12,7 @@ export const raiseRows = {
 	'raise.heelAboveForefootMaxMm': row(24, 'mm, offset and raise together', 'adults, n 100', 'median offset 12.3 mm and 12 mm of raise, Rabusin 2021 BJSM 55:486', 'trial', 'derived'),
 	'raise.heelAboveForefootAtRiskMm': row(10, 'mm, offset and raise together, where the forefoot bears no more load', all, 'own choice, no source: no more than the usual running shoe', 'practice', 'choice'),
 	'raise.insertUnderHeelMm': row(3, 'mm under the heel by an insert that is worn and was not measured', all, 'common practice, no source (shells for boots 2.5 to 3.5 mm)', 'practice', 'common practice'),
+	'raise.stepMm': row(1, 'mm, steps in which a leg-length raise is made', all, own, 'practice', 'choice'),
 	'raise.leastMm': row(2, 'mm; a smaller raise for both feet is not made', all, own, 'practice', 'choice'),
 	'raise.sameMm': row(1, 'mm; a raise already worn that differs by no more is left', all, own, 'practice', 'choice'),
 	'raise.bootOffsetMm': row(0, 'mm, offset of a boot still to be chosen', all, 'trade pages: most football boots are nearly flat', 'practice', 'read-secondary'),
