@@ -145,7 +145,7 @@ describe('for the leg length', () => {
 		})
 		// 5 x 0.7 = 3.5, made as 3; in a boot 6 - 3 = 3 are left for both.
 		expect(added(result, 'boot')).toEqual([3, 6])
-		expect(added(result, 'trainer')).toEqual([6, 9.5])
+		expect(added(result, 'trainer')).toEqual([6, 9])
 	})
 	// clinical.md 2.5: below 5 mm record, from 20 refer, a growing player only with symptoms.
 	it.each([

@@ -18,6 +18,8 @@ export interface RaiseInFoot {
 	/** Added under the heel in this pair, whatever makes it; 0 is none. */
 	addMm: number
 	madeBy: 'none' | 'wedge' | 'insert' | 'outsole'
+	/** Of what is added, on the outsole; the rest goes inside. Absent where nothing is built on it. */
+	outsoleMm?: number
 	/** All material under the heel inside the shoe: raise, shell and cover together. */
 	addedUnderHeelMm: number
 	/** Offset of the pair and what is added; absent where the offset is not known. */

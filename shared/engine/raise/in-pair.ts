@@ -99,6 +99,7 @@ function foot(
 	return present({
 		addMm,
 		madeBy: addMm === 0 ? ('none' as const) : (madeBy as RaiseInFoot['madeBy']),
+		outsoleMm: outsole && ownMm > 0 ? ownMm : undefined,
 		addedUnderHeelMm: rounded(inside, 1),
 		heelAboveForefootMm:
 			pair.offsetMm === undefined ? undefined : rounded(pair.offsetMm + addMm - ballMm, 1),

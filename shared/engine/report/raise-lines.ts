@@ -5,12 +5,15 @@ import type { Speak } from '../words/speak.ts'
 import { shown } from '../words/words.ts'
 import { pairName } from './pair-names.ts'
 
-type Foot = Pick<SettledPlan['raise']['pairs'][number]['left'], 'addMm' | 'madeBy'>
+type Foot = Pick<SettledPlan['raise']['pairs'][number]['left'], 'addMm' | 'madeBy' | 'outsoleMm'>
 /** What is built on the sole is told from what goes inside. */
-const footWords = ({ addMm, madeBy }: Foot, t: Speak): string =>
-	madeBy === 'outsole'
-		? t('raise.onOutsole', { mm: shown(addMm) })
-		: t('raise.inside', { mm: shown(addMm) })
+function footWords({ addMm, madeBy, outsoleMm = addMm }: Foot, t: Speak): string {
+	if (madeBy !== 'outsole') return t('raise.inside', { mm: shown(addMm) })
+	const insideMm = addMm - outsoleMm
+	return insideMm > 0
+		? t('raise.insideAndOutsole', { mm: shown(insideMm), outsole: shown(outsoleMm) })
+		: t('raise.onOutsole', { mm: shown(outsoleMm) })
+}
 /** A heel raise in words: '4 mm in both shoes'; undefined where there is none. Heights mm. */
 function raiseInWords({ left, right }: { left: Foot; right: Foot }, t: Speak): string | undefined {
 	if (left.addMm === 0 && right.addMm === 0) return undefined

@@ -188,8 +188,11 @@ const nothingHeld: Law = (one) => {
 }
 
 /** What is made on the sole is said so; what goes inside is a figure alone. */
-const footWords = ({ addMm, madeBy }: RaiseInFoot): string =>
-	`${addMm} mm${madeBy === 'outsole' ? ' on the outsole' : ''}`
+function footWords({ addMm, madeBy, outsoleMm = 0 }: RaiseInFoot): string {
+	if (madeBy !== 'outsole') return `${addMm} mm`
+	const inside = addMm > outsoleMm ? `${addMm - outsoleMm} mm inside and ` : ''
+	return `${inside}${outsoleMm} mm on the outsole`
+}
 const raiseLine =
 	/^(?:\D*: )?(?<raise>.+ mm(?: in both shoes| on the outsole)?) \((?<pairs>[^()]*(?:\([^()]*\)[^()]*)*)\)/
 /** Figures of a pair as a page prints them, read back from its lines: pair name to words. */

@@ -52,8 +52,11 @@ const madeBy: Readonly<Record<RaiseInFoot['madeBy'], string>> = {
 }
 /** '5 mm by a wedge; 6 mm under the heel in all; heel 11 mm above the forefoot'. */
 export function raiseWords(foot: RaiseInFoot): string {
-	const { addMm, addedUnderHeelMm, heelAboveForefootMm } = foot
-	const added = addMm === 0 ? 'none added' : `${mm(addMm)} mm ${madeBy[foot.madeBy]}`.trim()
+	const { addMm, addedUnderHeelMm, heelAboveForefootMm, outsoleMm = 0 } = foot
+	const part =
+		outsoleMm < addMm && outsoleMm > 0 ? `, ${mm(outsoleMm)} mm of it in the outsole` : ''
+	const by = part === '' ? ` ${madeBy[foot.madeBy]}`.trimEnd() : part
+	const added = addMm === 0 ? 'none added' : `${mm(addMm)} mm${by}`
 	return [
 		added,
 		...(addedUnderHeelMm > addMm ? [`${mm(addedUnderHeelMm)} mm under the heel in all`] : []),

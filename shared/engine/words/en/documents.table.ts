@@ -144,6 +144,7 @@ export const sentences = {
 	'player.raiseSides': 'left {left}, right {right}',
 	'raise.inside': '{mm} mm',
 	'raise.onOutsole': '{mm} mm on the outsole',
+	'raise.insideAndOutsole': '{mm} mm inside and {outsole} mm on the outsole',
 	'player.raiseWanted': 'Your clinician wants you to wear a heel raise.',
 	'player.raiseProposed': 'We suggest a heel raise.',
 	'player.raiseLimit': '{pairs}: {says}',
