@@ -116,11 +116,11 @@ describe('how far a plan is proven', () => {
 		],
 		[
 			{ ...plan, levels: [level('matches', true), level('even', false, 0.02)] },
-			'Proven the best: matches covered. Not proven: even wear: within 2 % of the best.',
+			'Proven the best: matches with a pair. Not proven: even wear: within 2 % of the best.',
 		],
 		[
 			{ ...plan, levels: [level('matches', false, 1)] },
-			'Not proven: matches covered: how near is not known.',
+			'Not proven: matches with a pair: how near is not known.',
 		],
 	])('%#', (of, words) => {
 		expect(provenWords(of)).toBe(words)
