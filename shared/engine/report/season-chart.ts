@@ -80,7 +80,8 @@ function pageBlocks(
 	const head = [t('chart.week'), ...weekdays]
 	const widths = [dateWidth[input.paper], ...weekdays.map(() => '*' as const)]
 	return [
-		key,
+		// a season in which no pair can be worn has none to name
+		...(key.rows.length === 0 ? [] : [key]),
 		...(usual.length === 0
 			? []
 			: [
