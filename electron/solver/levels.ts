@@ -13,8 +13,6 @@ import type { Model } from '../../shared/engine/season/model/programme.ts'
 import { reachedOn, rotationOf, valuesOf } from '../../shared/engine/season/model/values.ts'
 import { type Level, levels } from '../../shared/engine/season/problem/levels.ts'
 import type { SeasonProblem } from '../../shared/engine/season/problem/problem.ts'
-import { StatedError } from '../../shared/engine/words/stated.ts'
-import { state } from '../../shared/engine/words/statement.ts'
 import type { Progress, Reached, Solved } from './solve.ts'
 
 type Values = ReadonlyMap<string, number>
@@ -70,8 +68,9 @@ function answerOf(
 		model.setSolution({ colValue })
 		model.run({ [callbackType.mipLogging]: watch(number, report) })
 		const status = model.getModelStatus()
+		// a level that the solver cannot answer leaves what stands, which is sound: it is not proven
 		if (status !== modelStatus.optimal && status !== modelStatus.timeLimit)
-			throw new StatedError(state('season.solver-failed', { status, pass: number }))
+			return { values: start, proven: false, gap: 1 }
 		const solution = model.getSolution().colValue
 		const reached = Number(model.info.get('mip_gap'))
 		// stopped before the solver had a plan or a bound of its own: the start stands, and as no cost
@@ -125,7 +124,6 @@ function settle(
 
 /**
  * The best rotation of a problem, level by level, within the time limit of all together.
- * @throws StatedError where the solver could not answer
  */
 export function solveLevels(
 	highs: Highs,

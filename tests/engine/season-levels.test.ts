@@ -101,3 +101,22 @@ it('a change under way changes no more than it must', () => {
 	const again = solve(problem)
 	expect(verify(problem, again.rotation).toldMissed).toEqual([])
 })
+it('a level that the solver cannot answer leaves a sound plan, and says that it is not proven', () => {
+	const problem = problemOf(bigSeason(3, 8))
+	const noAnswer = 'Minimize\n obj: + 1 a\nSubject To\n b: + 1 a >= 2\nBounds\n 0 <= a <= 1\nEnd\n'
+	const failing: typeof highs = Object.assign(Object.create(highs), {
+		withModel: (_given: unknown, use: Parameters<typeof highs.withModel>[1]) =>
+			highs.withModel({ format: 'lp', data: noAnswer }, use),
+	})
+	const {
+		rotation,
+		status,
+		levels: reached,
+	} = solveLevels(failing, problem, {
+		timeLimitSeconds: 20,
+		gap: 0.001,
+	})
+	expect(verify(problem, rotation).problems).toEqual([])
+	expect(status).toBe('time-limit')
+	expect(reached.some(({ proven }) => !proven)).toBe(true)
+})

@@ -82,13 +82,9 @@ const planning = {
 	'season.solver-stopped': sentence({
 		clinician: () => 'The season could not be planned: the solver stopped. Try again.',
 	}),
-	'season.solver-failed': sentence<{ status?: number; pass?: number; reported?: string }>({
-		clinician: ({ status, pass, reported }) =>
-			`The season could not be planned (${
-				status === undefined
-					? (reported ?? 'the solver gave no reason')
-					: `the solver ended with status ${status} in pass ${pass}`
-			}). Try again.`,
+	'season.solver-failed': sentence<{ reported?: string }>({
+		clinician: ({ reported }) =>
+			`The season could not be planned (${reported ?? 'the solver gave no reason'}). Try again.`,
 	}),
 	'season.plan-unsound': sentence<{ breaches: readonly Breach[] }>({
 		clinician: ({ breaches }) =>
