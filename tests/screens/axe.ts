@@ -1,6 +1,7 @@
 /** What axe has to report about a page. */
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
+import { still } from './drive.ts'
 
 const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 /** What a look can change; the rest is the same in every look and is looked at once, in light. */
@@ -15,6 +16,8 @@ const ofLooks = [
  * own PDF pages, so no other page is opened for them.
  */
 export async function axe(page: Page, where: string, all = true): Promise<string[]> {
+	// a colour on its way is no colour of the page
+	await still(page)
 	const builder = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] })
 	const { violations } = await (all
 		? builder.withTags(rules)
