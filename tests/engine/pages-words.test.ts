@@ -190,7 +190,9 @@ describe('a pair at hand', () => {
 describe('a raise', () => {
 	it('has its figures in one list: what is built on the sole is told apart', () => {
 		for (const kind of ['player', 'insert-order'] as const)
-			expect(pageOf(kind, pictured('20-heels'))).toMatch(/left 14\.4 mm on the outsole, right 6 mm/)
+			expect(pageOf(kind, pictured('20-heels'))).toMatch(
+				/left 6 mm inside and 8 mm on the outsole, right 6 mm/,
+			)
 		const page = pageOf('player', pictured('20-heels'))
 		expect(page).toContain(sentences['player.raiseOnSole'])
 		expect(page).not.toMatch(/everyday shoes first, for 7 days: \d/)

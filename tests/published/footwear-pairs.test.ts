@@ -109,9 +109,9 @@ it('a leg-length difference is not evened out by the same raise in both shoes', 
 		}),
 	)
 	const work = found.footwear.modifications!.find(({ id }) => id === 'heel-raise')
-	// 12 mm x 0.7 (trial PMC6417033: 10 mm corrected to 7 mm)
+	// 12 mm x 0.7 = 8.4 (trial PMC6417033: 10 mm corrected to 7 mm), made in whole millimetres
 	expect(work?.params).toEqual({
-		pairs: [{ pair: 'boots', leftMm: 0, rightMm: 8.4, leftBy: 'none', rightBy: 'outsole' }],
+		pairs: [{ pair: 'boots', leftMm: 0, rightMm: 8, leftBy: 'none', rightBy: 'outsole' }],
 	})
 	expect(work?.stated?.limits.code).toBe('work.leg-length-raise.limits')
 })
