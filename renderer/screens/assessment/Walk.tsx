@@ -1,7 +1,7 @@
 /** The steps of the open draft: its head, the step on screen, and what stands beside it. */
 
 import { Box } from '@mui/material'
-import { useCallback, useMemo, useRef, useState } from 'react'
+import { type RefObject, useCallback, useMemo, useRef, useState } from 'react'
 import { isAdultOn } from '../../../shared/engine/facts/age.ts'
 import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol/protocol.ts'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
@@ -30,6 +30,14 @@ interface WalkProps {
 }
 /** Once the record is signed no step can be gone to. */
 const none: readonly Step[] = []
+/** Whoever is quicker than the next drawing keeps the focus where it went. */
+function focusOnceDrawn(target: RefObject<HTMLElement | null>): void {
+	const before = document.activeElement
+	requestAnimationFrame(() => {
+		const now = document.activeElement
+		if (now === before || now === document.body) target.current?.focus()
+	})
+}
 
 export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
 	const { content: draft, earlier, draftId, change, saveNow, closed } = open
@@ -53,7 +61,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 			change((now) => ({ ...now, step: name }))
 			void saveNow().catch(() => {})
 			// a question that is asked for takes the focus itself
-			if (!question) requestAnimationFrame(() => heading.current?.focus())
+			if (!question) focusOnceDrawn(heading)
 		},
 		[change, saveNow],
 	)
