@@ -63,8 +63,8 @@ function inOrder(rooms: readonly ({ findings: readonly Finding[] } | undefined)[
 }
 /**
  * The whole assessment of a visit.
- * @param recorded a parsed visit (parseVisit); pairs that are only planned are left out; @param earlier the same player's earlier visits, any
- * order
+ * @param recorded a parsed visit (parseVisit); pairs that are only planned are left out
+ * @param earlier the same player's earlier visits, any order
  * @param given the protocol; one that is kept open works its identity out once
  * @param shelf the clinic's catalogue (parseShelf); without it no model is ranked
  * @returns the Assessment; what cannot be computed is absent, and a finding or `missing` says why

@@ -26,21 +26,6 @@ export interface Raise {
 	correctionMm: number
 	oneSided: boolean
 }
-/** What trials and practice say for each reason. */
-export const evidence: Partial<Record<ThresholdKey, string>> = {
-	'ankle.raiseBlockMm':
-		'No trial found for a front block. Low and Dixon 2015/16: 10 mm in football boots, n 9, no ' +
-		'group effect; they advise against routine use',
-	'ankle.raiseApophysitisMm':
-		'Wiegerinck 2016, n 101: raise better than waiting at 6 weeks; no difference at 3 months ' +
-		'(the last from memory)',
-	'ankle.raiseRestrictedMm':
-		'No published validation. Low and Dixon 2015/16: 10 mm in football boots, n 9, no group ' +
-		'effect; they advise against routine use',
-	'posture.legLengthShareMax':
-		'Trial PMC6417033, n 42: correcting 70 % of the difference eased back pain (adults over 35 ' +
-		'at work, not players)',
-}
 /** The most of a leg-length difference that is corrected, mm. */
 export const correctionOf = (differenceMm: number, protocol: Protocol): Formula =>
 	times(quantity(differenceMm, 1), exactly(protocol.value('posture.legLengthShareMax')))

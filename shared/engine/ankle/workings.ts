@@ -6,6 +6,7 @@ import type { Working } from '../findings/finding.ts'
 import { equation, minus, quantity } from '../findings/formula.ts'
 import { linesOf, tenths } from '../findings/working.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { raiseEvidence } from '../protocol/raise-evidence.table.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 import { limitKey, lungeMeasures, measures } from './changes.ts'
@@ -18,7 +19,7 @@ import {
 	pairsId,
 } from './pairs.ts'
 import { netPitchChange, pitch, transferred } from './pitch.ts'
-import { correctionOf, evidence, type Raise } from './raise.ts'
+import { correctionOf, type Raise } from './raise.ts'
 import { bandKey } from './range.ts'
 import { distanceCutOff } from './stature.ts'
 
@@ -161,10 +162,10 @@ function raiseAngleLines(visit: Visit, heightMm: number, protocol: Protocol): st
 		`Expected in running: ${equation(expected, 'deg')} (one study: Dixon and Kerwin 1999, n 8)`,
 	]
 }
-function raiseEvidence({ key, correctionMm }: Raise): string[] {
+function evidenceLines({ key, correctionMm }: Raise): string[] {
 	const legLength = 'posture.legLengthShareMax' as const
 	const keys = correctionMm > 0 && key !== legLength ? [key, legLength] : [key]
-	return keys.flatMap((evidenceKey) => evidence[evidenceKey] ?? [])
+	return keys.flatMap((evidenceKey) => raiseEvidence[evidenceKey] ?? [])
 }
 function raiseWorkings(visit: Visit, raise: Raise | undefined, protocol: Protocol): Working[] {
 	if (!raise) return []
@@ -185,7 +186,7 @@ function raiseWorkings(visit: Visit, raise: Raise | undefined, protocol: Protoco
 					`${protocol.value('ankle.raiseStopMm')} mm in a boot`,
 				correction,
 				...raiseAngleLines(visit, heightMm, protocol),
-				...raiseEvidence(raise),
+				...evidenceLines(raise),
 				'What is given in each pair is worked out for that pair',
 			),
 			basis: protocol.basis('heel raise', raise.key),

@@ -68,6 +68,7 @@ export function isoDateOf(year: number, month: number, day: number): string | un
 /** The last day (28 to 31) of a month, 1 to 12. */
 export const daysInMonth = (year: number, month: number): number =>
 	new UTCDateMini(Date.UTC(year, month, 0)).getDate()
+export const daysPerWeek = 7
 /** Whether the calendar has the day of an ISO date: 2027-02-30 and 2011-31-31 are none. */
 export function isDay(iso: string): boolean {
 	const day = dayAt(iso)

@@ -18,7 +18,7 @@ import type {
 	SizingResult,
 } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
-import { addDays } from '../plain/days.ts'
+import { addDays, daysPerWeek } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Shelf } from '../visit/shelf.ts'
@@ -33,7 +33,6 @@ import type { Planned } from './subjects.ts'
 import { unchangedSince } from './unchanged.ts'
 import { standingWork } from './work.ts'
 
-const daysPerWeek = 7
 /** What every room found, and the facts and the gate before them. */
 export interface Proposed {
 	facts: PlayerFacts

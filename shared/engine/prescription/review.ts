@@ -2,7 +2,7 @@
 import type { Gate, GrowthResult, Prescription } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Action } from '../findings/screening-result.ts'
-import { addDays, dayNumber, laterDay } from '../plain/days.ts'
+import { addDays, dayNumber, daysPerWeek, laterDay } from '../plain/days.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { mostUrgent } from './urgency.ts'
 
@@ -53,7 +53,6 @@ function afterGate({ gate, visitDate }: Reviewed, protocol: Protocol): Asked[] {
 	return [{ date, because: becauseOf(gate) }]
 }
 /** What was told about a sign sets its own day, in days or in weeks. */
-const daysPerWeek = 7
 const ownReview: readonly (readonly [code: string, key: ThresholdKey, days: number])[] = [
 	['screening.bone-stress-low', 'screening.boneStressReviewWeeks', daysPerWeek],
 	['screening.boneStressLowRisk', 'screening.boneStressReviewWeeks', daysPerWeek],

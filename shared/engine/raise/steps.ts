@@ -2,7 +2,9 @@
  * How a raise is worn in, when it is looked at again, and how it is given up: everyday shoes first,
  * then training, never first in a match (common practice). Days from the day of fitting on.
  */
+
 import type { PerSide, RaiseStep, RaiseStepWhen } from '../findings/assessment.ts'
+import { daysPerWeek } from '../plain/days.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { perSide, rounded } from '../visit/sides.ts'
 import type { PairRole } from '../visit/terms.ts'
@@ -10,7 +12,6 @@ import { type Statement, state } from '../words/statement.ts'
 import type { Aimed } from './aim.ts'
 import type { InPair } from './in-pair.ts'
 
-const daysPerWeek = 7
 const step = (
 	days: number,
 	when: RaiseStepWhen,

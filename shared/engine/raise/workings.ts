@@ -2,28 +2,11 @@
 import type { Working } from '../findings/finding.ts'
 import { equation, exactly, minus, quantity, times } from '../findings/formula.ts'
 import { linesOf, tenths } from '../findings/working.ts'
-import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import type { Protocol } from '../protocol/protocol.ts'
+import { raiseEvidence } from '../protocol/raise-evidence.table.ts'
 import type { Aimed } from './aim.ts'
 import type { InPair } from './in-pair.ts'
 
-/** What trials and practice say for each row. */
-const evidence: Partial<Record<ThresholdKey, string>> = {
-	'ankle.raiseBlockMm':
-		'No trial found for a front block. Low and Dixon 2015/16: 10 mm in football boots, n 9, no ' +
-		'group effect; they advise against routine use',
-	'ankle.raiseApophysitisMm':
-		'Wiegerinck 2016, n 101: raise better than waiting at 6 weeks; no difference at 3 months ' +
-		'(the last from memory)',
-	'ankle.raiseRestrictedMm':
-		'No published validation. Low and Dixon 2015/16: 10 mm in football boots, n 9, no group ' +
-		'effect; they advise against routine use',
-	'raise.midportionMm':
-		'Rabusin 2021, n 100: 12 mm in daily shoes, 9.6 points better than exercise at 12 weeks, below ' +
-		'the least difference that matters (10)',
-	'posture.legLengthShareMax':
-		'Trial PMC6417033, n 42: correcting 70 % of the difference eased back pain (adults over 35 ' +
-		'at work, not players)',
-}
 function addedLine({ reason, pair }: InPair): string | undefined {
 	if (!reason) return undefined
 	const { mm, offsetShare } = reason
@@ -49,7 +32,7 @@ function pairWorking(given: InPair, aimed: Aimed, protocol: Protocol): Working {
 				? `Leg length, ${aimed.shorter}: ${tenths(aimed.correctionMm)} mm more`
 				: undefined,
 			`Left ${tenths(entry.left.addMm)} mm, right ${tenths(entry.right.addMm)} mm`,
-			evidence[key],
+			raiseEvidence[key],
 			'An estimate: the clinician decides',
 		),
 		basis: protocol.basis('heel raise in a pair', key),
