@@ -52,6 +52,8 @@ export interface Page {
 	opening: string
 	/** there are only invented players: for those who work on the program */
 	demoOnly?: boolean
+	/** it takes the whole width of the window */
+	wide?: boolean
 	/** the way to the records room stands under it */
 	recordsBelow?: boolean
 	show: (parts: Readonly<Record<string, string | undefined>>, around: Surroundings) => ReactNode
@@ -108,6 +110,7 @@ export const pages: readonly Page[] = [
 	page('/assessment/:playerId', {
 		who: 'those who assess',
 		opening: 'the assessment',
+		wide: true,
 		show: ({ playerId }) => <Assessment key={playerId} playerId={playerId} />,
 	}),
 	page('/trends/:playerId', {
@@ -118,6 +121,7 @@ export const pages: readonly Page[] = [
 	page('/season/:playerId', {
 		who: 'those who assess',
 		opening: 'the season',
+		wide: true,
 		show: ({ playerId }) => <Season key={playerId} playerId={playerId} />,
 	}),
 	page('/consents/:playerId', {
@@ -189,6 +193,9 @@ const isFor: Record<Who, (role: PersonRole) => boolean> = {
 	'those who assess': (role) => role !== 'reception',
 	'those who run the desk': (role) => role !== 'student',
 }
+/** Whether the page of an address takes the whole width: by its first part. */
+export const isWide = (address: string): boolean =>
+	pages.some(({ path, wide }) => wide && address.split('/')[1] === path.split('/')[1])
 /** The ways in the head for who works here: name and address. */
 export const waysFor = (role: PersonRole): { title: string; to: string }[] =>
 	pages.flatMap(({ path, menu, who }) =>

@@ -5,7 +5,7 @@ import { useHashLocation } from 'wouter/use-hash-location'
 import { Frame } from '../parts/Frame.tsx'
 import { loadLook } from '../parts/look.ts'
 import { Palette } from '../parts/Palette.tsx'
-import { fetchPlayerScreen, waysFor } from '../routes.tsx'
+import { fetchPlayerScreen, isWide, waysFor } from '../routes.tsx'
 import { Unlock } from '../screens/unlock/unlock.tsx'
 import { Opening, Pages } from './Pages.tsx'
 import { ToldNotes } from './Told.tsx'
@@ -68,6 +68,7 @@ export function App() {
 			ways={open ? waysFor(status.person?.role) : []}
 			lock={lock}
 			trouble={trouble}
+			wide={open && isWide(address)}
 		>
 			<Gate {...session} />
 		</Frame>

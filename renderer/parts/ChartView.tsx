@@ -6,6 +6,7 @@ import { Box, Button, Collapse, Typography } from '@mui/material'
 import { createElement, type ReactNode, useId, useMemo, useState } from 'react'
 import type { Chart } from '../../shared/engine/charts/chart.ts'
 import { chartSvg } from '../../shared/engine/charts/svg.ts'
+import { spokenOnly } from './spokenOnly.ts'
 import { restsOn } from './Workings.tsx'
 
 /** The drawing keeps its paper in the dark too, so its ink stays legible. */
@@ -67,15 +68,6 @@ function Numbers({ head, rows }: Chart['table']) {
 		</Box>
 	)
 }
-const spokenOnly = {
-	position: 'absolute',
-	width: 1,
-	height: 1,
-	overflow: 'hidden',
-	clipPath: 'inset(50%)',
-	whiteSpace: 'nowrap',
-} as const
-
 function Drawing({ chart }: { chart: Chart }) {
 	const drawn = useMemo(
 		() =>

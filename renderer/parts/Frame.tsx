@@ -13,17 +13,21 @@ interface FrameProps {
 	ways: readonly { title: string; to: string }[]
 	lock: () => void
 	trouble: string
+	/** the page takes the whole width */
+	wide: boolean
 	children: ReactNode
 }
 const way = {
 	display: 'inline-flex',
 	alignItems: 'center',
 	minHeight: 44,
-	px: 1.5,
+	px: 1,
 	fontWeight: 600,
 	borderRadius: 1,
 }
-const edge = { width: '100%', maxWidth: 1400, mx: 'auto', px: { xs: 2, sm: 3 } }
+const edge = { width: '100%', maxWidth: 1880, mx: 'auto', px: { xs: 2, sm: 3 } }
+/** What is read keeps lines that the eye can follow; a page that is worked in takes the window. */
+const readingWidth = 1400
 
 /** A button, since a link would change the address that names the page. */
 function SkipToContent() {
@@ -91,7 +95,7 @@ function Ways({ ways, lock }: Pick<FrameProps, 'ways' | 'lock'>) {
 		<Box
 			component="nav"
 			aria-label="Workstation"
-			sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1 }}
+			sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 0.5 }}
 		>
 			{ways.map(({ title, to }) => (
 				<Link key={to} href={to} underline="hover" sx={way}>
@@ -104,7 +108,7 @@ function Ways({ ways, lock }: Pick<FrameProps, 'ways' | 'lock'>) {
 		</Box>
 	)
 }
-function Head({ status, ways, lock }: Omit<FrameProps, 'trouble' | 'children'>) {
+function Head({ status, ways, lock }: Omit<FrameProps, 'trouble' | 'children' | 'wide'>) {
 	return (
 		<Box
 			component="header"
@@ -120,8 +124,8 @@ function Head({ status, ways, lock }: Omit<FrameProps, 'trouble' | 'children'>) 
 			<Box
 				sx={{
 					...edge,
-					minHeight: 64,
-					py: 1,
+					minHeight: 48,
+					py: 0.25,
 					display: 'flex',
 					flexWrap: 'wrap',
 					alignItems: 'center',
@@ -178,7 +182,7 @@ function Foot({ version }: { version: string | undefined }) {
 		</Box>
 	)
 }
-export function Frame({ status, ways, lock, trouble, children }: FrameProps) {
+export function Frame({ status, ways, lock, trouble, wide, children }: FrameProps) {
 	return (
 		<Box
 			sx={{
@@ -196,8 +200,9 @@ export function Frame({ status, ways, lock, trouble, children }: FrameProps) {
 				tabIndex={-1}
 				sx={{
 					...edge,
+					maxWidth: wide ? edge.maxWidth : readingWidth,
 					flexGrow: 1,
-					py: 3,
+					py: wide ? 0 : 3,
 					containerType: 'inline-size',
 					'@media print': { containerType: 'normal', maxWidth: 'none', p: 0 },
 				}}

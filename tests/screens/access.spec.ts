@@ -219,7 +219,7 @@ test.describe('every screen of the open workstation', () => {
 			.press('Enter')
 		await steps.getByRole('button', { name: 'Decide', exact: true }).press('Enter')
 		await settleQuestions(page)
-		await steps.getByRole('button', { name: 'Sign and report', exact: true }).press('Enter')
+		await steps.getByRole('button', { name: 'Sign', exact: true }).press('Enter')
 		await page.getByRole('checkbox', { name: /Consent to assessment/ }).press('Space')
 		await press('button', 'Sign')
 		await expect(page.getByRole('status').filter({ hasText: 'Signed' }).first()).toBeVisible({

@@ -109,7 +109,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		)
 		await settleQuestions(page, press)
 		await press('Alt+8')
-		await expect(page.getByRole('heading', { level: 1, name: 'Sign and report' })).toBeFocused()
+		await expect(page.getByRole('heading', { level: 1, name: 'Sign' })).toBeFocused()
 		await seen('sign')
 		const consent = page.getByRole('checkbox', { name: /Consent to assessment/ })
 		await tabTo(consent)

@@ -58,7 +58,7 @@ test('a complete adult assessment in under 130 keys beyond the values, no mouse'
 		})
 		await page.goto(`${new URL(host.url).origin}/#/assessment/${playerId}`)
 		await page.reload()
-		await expect(step(page, 'Player and play')).toBeVisible()
+		await expect(step(page, 'Play')).toBeVisible()
 		const counted = hand(page)
 		const { press, value } = counted
 		const enter = async (...values: string[]) => {
@@ -69,7 +69,7 @@ test('a complete adult assessment in under 130 keys beyond the values, no mouse'
 		}
 		const seen = (name: string) => shot(page, name, { fullPage: false })
 
-		// Player and play: Alt+N goes to what is missing
+		// Play: Alt+N goes to what is missing
 		await press('Alt+n')
 		await expect(page.getByRole('combobox', { name: 'Code', exact: true })).toBeFocused()
 		await enter('as', 'full-back', 'senior', 'rig', '1', '3', '7', '2', '10', '2')
@@ -136,7 +136,7 @@ test('a complete adult assessment in under 130 keys beyond the values, no mouse'
 		await seen('hand-decide')
 
 		await press('Alt+8')
-		await expect(step(page, 'Sign and report')).toBeFocused()
+		await expect(step(page, 'Sign')).toBeFocused()
 		await seen('hand-sign')
 		await press('Alt+n')
 		await expect(page.getByRole('checkbox', { name: /Consent to assessment/ })).toBeFocused()

@@ -117,7 +117,7 @@ test('from the measuring device to the signed report', async ({ page }) => {
 			.click()
 		await step(page, 'Decide').click()
 		await settleQuestions(page)
-		await step(page, 'Sign and report').click()
+		await step(page, 'Sign').click()
 		await page.getByRole('button', { name: 'Preview' }).click()
 		await expect(page.locator('iframe[title="Report preview"]')).toBeVisible({ timeout: 30_000 })
 		await page.getByLabel(/Consent to assessment/).check()

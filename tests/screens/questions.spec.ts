@@ -81,7 +81,7 @@ test('each question is opened, read, and settled by its own answer', async ({ pa
 		await expect(page.getByText("'25?' is not a number")).toBeVisible()
 		await expect(row(page, 'size')).toContainText('open')
 		await expect(page.getByText(/^Saved /)).toBeVisible()
-		await step(page, 'Sign and report').press('Enter')
+		await step(page, 'Sign').press('Enter')
 		await expect(page.getByText("Size: '25?'")).toBeVisible()
 		expect(await axe(page, 'sign')).toEqual([])
 		await page.getByRole('button', { name: 'Go to Size' }).first().press('Enter')
@@ -104,7 +104,7 @@ test('each question is opened, read, and settled by its own answer', async ({ pa
 
 		await settleQuestions(page)
 		await expect(page.getByText(`${ids.length} of ${ids.length} settled`)).toBeVisible()
-		await step(page, 'Sign and report').press('Enter')
+		await step(page, 'Sign').press('Enter')
 		await expect(page.getByText('What keeps this from being signed: nothing.')).toBeVisible()
 	} finally {
 		await host.kill()

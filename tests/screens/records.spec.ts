@@ -58,7 +58,7 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		// one draft is open at a time: the second visit is signed first
 		await press(button(page, 'Resume assessment'))
 		await decideAll(page)
-		await press(step(page, 'Sign and report'))
+		await press(step(page, 'Sign'))
 		await press(button(page, 'Sign'))
 		await expect(page.locator('iframe[title="Signed report"]')).toBeVisible({ timeout: 60_000 })
 

@@ -30,7 +30,7 @@ async function signAtScreen(page: Page) {
 	for (const [at, number] of adults.entries()) {
 		await call(page, number, 'Clinician')
 		await page.getByRole('button', { name: 'Open the assessment and sign' }).press('Enter')
-		await expect(page.getByRole('heading', { name: 'Sign and report' })).toBeVisible()
+		await expect(page.getByRole('heading', { name: 'Sign' })).toBeVisible()
 		const sign = page.getByRole('button', { name: 'Sign', exact: true })
 		// nothing is signed with a question open: each is settled on Decide, and back
 		await expect(sign).toBeDisabled()
@@ -38,7 +38,7 @@ async function signAtScreen(page: Page) {
 		await settleQuestions(page)
 		await page
 			.getByRole('navigation', { name: 'Steps' })
-			.getByRole('button', { name: 'Sign and report' })
+			.getByRole('button', { name: 'Sign' })
 			.press('Enter')
 		await expect(sign).toBeEnabled()
 		await sign.press('Enter')

@@ -1,8 +1,9 @@
 /** The step on screen: what it still lacks, its measures, and what belongs to it alone. */
-import { Box, Button, Paper, Typography } from '@mui/material'
+import { Box, Paper, Typography } from '@mui/material'
 import type { FocusEvent, ReactNode, RefObject } from 'react'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { FieldRow } from '../../parts/MeasureField.tsx'
+import { spokenOnly } from '../../parts/spokenOnly.ts'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { Conditions } from './Conditions.tsx'
 import { Decide } from './decide/Decide.tsx'
@@ -12,7 +13,7 @@ import { latestBefore } from './latestBefore.ts'
 import { MeasureGroup } from './MeasureGroup.tsx'
 import { Sign } from './sign/Sign.tsx'
 import type { StepProps } from './stepProps.ts'
-import { asksOf, type Step } from './steps.ts'
+import type { Step } from './steps.ts'
 
 interface StepBodyProps extends StepProps {
 	box: RefObject<HTMLDivElement | null>
@@ -20,9 +21,6 @@ interface StepBodyProps extends StepProps {
 	/** What a key did, in words. */
 	said: string
 	step: Step
-	/** The step after it. */
-	next: Step | undefined
-	missing: readonly { says: string }[]
 	/** Told the path of the field that has the focus. */
 	focus: (path: string) => void
 	shelf: Shelf | undefined
@@ -32,7 +30,7 @@ interface StepBodyProps extends StepProps {
 	onSigned: () => void
 }
 export function StepBody(props: StepBodyProps) {
-	const { draft, change, earlier, step, next, said, goTo } = props
+	const { draft, change, earlier, step, said } = props
 	const last = latestBefore(earlier, draft.visit.visitDate)
 	const tellFocus = (event: FocusEvent<HTMLElement>) => {
 		const { path } = event.target.dataset
@@ -41,39 +39,21 @@ export function StepBody(props: StepBodyProps) {
 	return (
 		<Box
 			ref={props.box}
-			sx={{ display: 'grid', gap: 2 }}
+			sx={{ display: 'grid', gap: 1.5 }}
 			onKeyDown={step.wide ? undefined : walkByEnter}
 			onFocus={tellFocus}
 		>
-			<Typography role="status" sx={{ minHeight: said ? '1.5em' : 0, fontWeight: 600 }}>
+			<Typography role="status" sx={{ fontWeight: 600, '&:empty': { display: 'none' } }}>
 				{said}
 			</Typography>
-			<Typography variant="h1" ref={props.heading} tabIndex={-1}>
+			<Typography variant="h1" ref={props.heading} tabIndex={-1} sx={spokenOnly}>
 				{step.name}
 			</Typography>
-			{asksOf(step).length > 0 && <Missing missing={props.missing} />}
 			{step.groups.map((group) => (
 				<MeasureGroup key={group.heading} {...{ group, draft, change, last }} />
 			))}
 			<OfStep {...props} />
-			{next && (
-				<Box>
-					<Button variant="contained" size="large" onClick={() => goTo(next.name)}>
-						Next step
-					</Button>
-				</Box>
-			)}
 		</Box>
-	)
-}
-
-function Missing({ missing }: Pick<StepBodyProps, 'missing'>) {
-	return (
-		<Typography role="status" color="text.secondary">
-			{missing.length === 0
-				? 'Nothing is missing on this step.'
-				: `Still missing: ${missing.map(({ says }) => says).join('; ')}.`}
-		</Typography>
 	)
 }
 
@@ -81,7 +61,7 @@ function Missing({ missing }: Pick<StepBodyProps, 'missing'>) {
 function OfStep(props: StepBodyProps) {
 	const { draft, change } = props
 	switch (props.step.name) {
-		case 'Player and play':
+		case 'Play':
 			return (
 				<>
 					<Sheet title="Surfaces">
@@ -107,7 +87,7 @@ function OfStep(props: StepBodyProps) {
 			return <Flags {...props} />
 		case 'Decide':
 			return <Decide {...props} />
-		case 'Sign and report':
+		case 'Sign':
 			return <Sign {...props} />
 		default:
 			return null

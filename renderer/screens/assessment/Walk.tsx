@@ -7,8 +7,8 @@ import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { Lacking } from '../../parts/Lacking.tsx'
 import { PasteBlock, PasteDialog } from '../../parts/PasteDialog.tsx'
-import { Beside } from './Beside.tsx'
 import { narrow } from './narrow.ts'
+import { ResultArea } from './results/ResultArea.tsx'
 import { StepBody } from './StepBody.tsx'
 import type { StepProps } from './stepProps.ts'
 import { asksOf, type Step, stepNamed, stepsFor } from './steps.ts'
@@ -18,6 +18,7 @@ import { useNextThing } from './useNextThing.ts'
 import { usePaste } from './usePaste.ts'
 import { useStepCommands } from './useStepCommands.ts'
 import { useWalkKeys } from './useWalkKeys.ts'
+import { WalkFoot } from './WalkFoot.tsx'
 import { WalkHead } from './WalkHead.tsx'
 
 interface WalkProps {
@@ -27,6 +28,17 @@ interface WalkProps {
 	shelf: Shelf | undefined
 	/** Why the shelf did not open; empty where it did. */
 	shelfTrouble: string
+}
+/** Head and foot stay in sight while the page scrolls; what sticks to them knows their height. */
+const frame = { '--walk-head': '3.75rem', '--walk-foot': '3.25rem' }
+const one = { pt: 1.5 }
+const two = {
+	display: 'grid',
+	gridTemplateColumns: 'minmax(0, clamp(33rem, 42%, 46rem)) minmax(0, 1fr)',
+	gap: 3,
+	alignItems: 'start',
+	pt: 1.5,
+	[narrow]: { gridTemplateColumns: 'minmax(0, 1fr)' },
 }
 /** Once the record is signed no step can be gone to. */
 const none: readonly Step[] = []
@@ -69,21 +81,19 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	const next = useNextThing(stepBox, missing, setSaid)
 	const paste = usePaste(step, change)
 	useStepCommands(signed ? none : steps, step, goTo)
-	useWalkKeys({ signed, steps, open, goTo, next, setSaid, focused, helpOpen, setHelpOpen })
+	const onSigned = () => {
+		closed()
+		setSigned(true)
+	}
+	const asked = { focused, helpOpen, setHelpOpen }
+	useWalkKeys({ signed, steps, open, goTo, next, setSaid, ...asked })
 	const props: StepProps = { draft, change, assessment, earlier, draftId, playerId, saveNow, goTo }
+	const result = { step, draft, assessment, trouble, visit, earlier, goTo, ...asked }
 	return (
-		<Box>
+		<Box sx={frame}>
 			<WalkHead open={open} steps={steps} step={step} signed={signed} goTo={goTo} />
 			<Lacking says={open.lacking} />
-			<Box
-				sx={{
-					display: 'grid',
-					gridTemplateColumns: step.wide ? 'minmax(0, 1fr)' : 'minmax(0, 1.8fr) minmax(300px, 1fr)',
-					gap: 3,
-					alignItems: 'start',
-					[narrow]: { gridTemplateColumns: 'minmax(0, 1fr)' },
-				}}
-			>
+			<Box sx={step.wide ? one : two}>
 				<PasteBlock value={paste.takeBlock}>
 					<StepBody
 						{...props}
@@ -91,25 +101,23 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 						heading={heading}
 						said={said}
 						step={step}
-						next={steps[steps.indexOf(step) + 1]}
-						missing={missing}
 						focus={setFocused}
 						wanted={wanted}
 						shelf={shelf}
 						shelfTrouble={shelfTrouble}
-						onSigned={() => {
-							closed()
-							setSigned(true)
-						}}
+						onSigned={onSigned}
 					/>
 				</PasteBlock>
-				{!step.wide && (
-					<Beside
-						{...{ focused, draft, helpOpen, setHelpOpen, assessment, trouble, visit, earlier }}
-						topics={step.topics}
-					/>
-				)}
+				{!step.wide && <ResultArea {...result} />}
 			</Box>
+			{!signed && (
+				<WalkFoot
+					missing={asksOf(step).length > 0 ? missing : undefined}
+					next={steps[steps.indexOf(step) + 1]}
+					goTo={goTo}
+					toMissing={() => next.go()}
+				/>
+			)}
 			{paste.cells && <PasteDialog cells={paste.cells} close={paste.close} take={paste.take} />}
 		</Box>
 	)

@@ -20,9 +20,21 @@ interface StepGroup {
 	heading: string
 	fields: readonly StepRow[]
 }
+/** In the order of the walk: danger is asked about before any test. */
+export const stepNames = [
+	'Play',
+	'Flags',
+	'Feet',
+	'Ankles',
+	'Posture',
+	'Growth',
+	'Decide',
+	'Sign',
+] as const
+export type StepName = (typeof stepNames)[number]
 export interface Step {
-	name: string
-	/** Whose findings stand first beside it. */
+	name: StepName
+	/** Whose findings stand beside it. */
 	topics: readonly Topic[]
 	/** Paths that this step answers for beside its fields. */
 	alsoAsks: readonly string[]
@@ -48,14 +60,15 @@ const play = groupOf(sections.play)
 
 export const steps: readonly Step[] = [
 	{
-		name: 'Player and play',
-		topics: ['conditions', 'loading', 'footwear'],
+		name: 'Play',
+		topics: ['conditions', 'loading'],
 		alsoAsks: ['play.surfaces', 'footwear'],
 		groups: [{ ...play, fields: [...played, ...play.fields] }, groupOf(sections.size)],
 	},
+	{ name: 'Flags', topics: ['screening'], alsoAsks: ['screening'], groups: [] },
 	{
 		name: 'Feet',
-		topics: ['sizing', 'footwear'],
+		topics: ['sizing'],
 		alsoAsks: [],
 		groups: [groupOf(sections.feet), groupOf(sections.capture)],
 	},
@@ -77,26 +90,14 @@ export const steps: readonly Step[] = [
 		alsoAsks: [],
 		groups: [groupOf(sections.size, sections.growth)],
 	},
-	{ name: 'Flags', topics: ['screening'], alsoAsks: ['screening'], groups: [] },
-	{
-		name: 'Decide',
-		topics: [
-			'screening',
-			'sizing',
-			'ankle',
-			'raise',
-			'posture',
-			'growth',
-			'footwear',
-			'loading',
-			'conditions',
-		],
-		alsoAsks: [],
-		groups: [],
-		wide: true,
-	},
-	{ name: 'Sign and report', topics: [], alsoAsks: [], groups: [], wide: true },
+	{ name: 'Decide', topics: [], alsoAsks: [], groups: [], wide: true },
+	{ name: 'Sign', topics: [], alsoAsks: [], groups: [], wide: true },
 ]
+/** What steps were called in drafts of before 0.5. */
+const formerNames: Readonly<Record<string, string>> = {
+	'Player and play': 'Play',
+	'Sign and report': 'Sign',
+}
 
 /** Every path that a step answers for. */
 export const asksOf = ({ groups, alsoAsks }: Step): readonly string[] => [
@@ -108,7 +109,8 @@ export const stepsFor = (minor: boolean): readonly Step[] =>
 	steps.filter((step) => step.name !== 'Growth' || minor)
 /** The step of a name, or the first where the draft names none that is shown. */
 export const stepNamed = (name: string | undefined, shown: readonly Step[]): Step =>
-	shown.find((step) => step.name === name) ?? need(shown[0], 'the first step')
+	shown.find((step) => step.name === (formerNames[name ?? ''] ?? name)) ??
+	need(shown[0], 'the first step')
 /**
  * The key of a step. The step that is left out for an adult still has its number, so that the hand can
  * learn them.

@@ -86,7 +86,7 @@ function AtStation(props: AtStationProps) {
 		)
 	}
 	const sign = () => {
-		change((now) => ({ ...now, step: 'Sign and report' }))
+		change((now) => ({ ...now, step: 'Sign' }))
 		leave(`/assessment/${playerId}`)
 	}
 	const missing = missingAt(draft.visit, station)

@@ -1,12 +1,13 @@
 /** A player's details. */
 import { playerRecordSchema } from '../../players/player-record.ts'
 import { defineKind } from '../kind.ts'
+import { playerFrom1To2 } from '../upgrades/player-1-to-2.ts'
 
 export const playerKind = defineKind({
 	name: 'player',
-	version: 1,
+	version: 2,
 	schema: playerRecordSchema,
-	upgrades: [],
+	upgrades: [playerFrom1To2],
 	readsPartly: true,
 	mayWrite: ['clinician', 'student', 'reception', 'owner'],
 	travels: { pack: 'player', home: true, share: true },

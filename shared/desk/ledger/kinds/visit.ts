@@ -6,12 +6,13 @@ import { defineKind } from '../kind.ts'
 import { visitFrom1To2 } from '../upgrades/visit-1-to-2.ts'
 import { visitFrom2To3 } from '../upgrades/visit-2-to-3.ts'
 import { visitFrom3To4 } from '../upgrades/visit-3-to-4.ts'
+import { visitFrom4To5 } from '../upgrades/visit-4-to-5.ts'
 
 export const visitKind = defineKind({
 	name: 'visit',
-	version: 4,
+	version: 5,
 	schema: signedVisitRecordSchema,
-	upgrades: [visitFrom1To2, visitFrom2To3, visitFrom3To4],
+	upgrades: [visitFrom1To2, visitFrom2To3, visitFrom3To4, visitFrom4To5],
 	readsPartly: true,
 	mayWrite: ['clinician', 'student', 'owner'],
 	travels: { pack: 'player', home: true, share: true },

@@ -1,0 +1,9 @@
+/** For what is read out but not seen: the eye has it from the layout. */
+export const spokenOnly = {
+	position: 'absolute',
+	width: 1,
+	height: 1,
+	overflow: 'hidden',
+	clipPath: 'inset(50%)',
+	whiteSpace: 'nowrap',
+} as const

@@ -1,0 +1,6 @@
+import { Typography } from '@mui/material'
+import type { ResultProps } from './resultProps.ts'
+
+export function FlagsResult({ assessment }: ResultProps) {
+	return <Typography>{assessment.visitDate}</Typography>
+}
