@@ -78,7 +78,7 @@ export function AskedOfEveryone({
 				draft={draft}
 				change={change}
 			/>
-			<div data-asks="screening">
+			<div data-answers="screening">
 				{core.map((question) => (
 					<Core key={question.id} question={question} open={open} {...props} />
 				))}

@@ -12,9 +12,7 @@ export function focusNext(within: HTMLElement, missing: readonly string[]): bool
 		return element !== null && element !== undefined
 	}
 	for (const path of missing) {
-		const field =
-			within.querySelector<HTMLElement>(`[data-path="${path}"]`) ??
-			within.querySelector<HTMLElement>(`[data-asks="${path}"] [aria-pressed=true]`)
+		const field = within.querySelector<HTMLElement>(`[data-path="${path}"]`)
 		if (field && field !== document.activeElement) return focus(field)
 	}
 	// a question that is not settled: it opens
