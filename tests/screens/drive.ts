@@ -9,6 +9,7 @@ import { assess } from '../../shared/engine/assess.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { signingBlocks } from '../../shared/engine/report/signing.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { agreed } from '../agreed.ts'
 import { decideAll } from '../decide.ts'
 
 /** A call of the contract made by the page itself, with its cookie; it must be answered. */
@@ -84,7 +85,7 @@ export const decisionsSaved = (page: Page) =>
 			const { file } = await hostCall(page, 'protocol.get', {})
 			const { shelf } = await hostCall(page, 'shelf.get', {})
 			return signingBlocks(
-				{ raw, decisions: { ...decisions, consentNoted: true } },
+				{ visit, raw, decisions: { ...decisions, ...agreed } },
 				assess(visit, earlier, file, shelf),
 				openProtocol(file),
 			)
