@@ -62,6 +62,38 @@ export async function settleQuestions(
 		await expect(open).toHaveCount(left - 1)
 	}
 }
+/** What signs the visit on the page, apart from the step of that name. */
+export const signButton = (page: Page): Locator =>
+	page.getByRole('button', { name: 'Sign the visit' })
+/**
+ * On Sign by keys alone: the usual answers are put down, no interpreter was needed, a chaperone was
+ * declined, and where it is asked the guardian came too; then the signature has the focus.
+ */
+export async function agreeOnSign(
+	page: Page,
+	press: (key: string) => Promise<unknown> = (key) => page.keyboard.press(key),
+): Promise<void> {
+	await press('Alt+n')
+	await expect(
+		page.getByRole('button', { name: /^Explained to .* with all options/ }),
+	).toBeFocused()
+	await press('Enter')
+	const radio = (group: string, name: string | RegExp) =>
+		page.getByRole('group', { name: group }).getByRole('radio', { name })
+	await expect(radio('Interpreter', 'Not needed')).toBeFocused()
+	await press('Space')
+	await press('Alt+n')
+	await expect(radio('Chaperone', 'Offered, accepted')).toBeFocused()
+	await press('ArrowRight')
+	await expect(radio('Chaperone', 'Offered, declined')).toBeChecked()
+	await press('Alt+n')
+	if (await page.getByRole('group', { name: 'Came with' }).isVisible()) {
+		await expect(radio('Came with', /guardian$/)).toBeFocused()
+		await press('Space')
+		await press('Alt+n')
+	}
+	await expect(signButton(page)).toBeFocused()
+}
 /** The player whose assessment is on the page. */
 const playerOf = (page: Page): string => new URL(page.url()).hash.split('/')[2] ?? ''
 interface OpenDraft {

@@ -56,7 +56,7 @@ export const signingSentences = {
 			`Screening asks for ${actionWords[action]}. Write in Decide what was done about it.`,
 	}),
 	'signing.told-nobody': sentence({
-		clinician: () => 'To whom it was explained is not noted. Tick who was told.',
+		clinician: () => 'It is not noted to whom it was explained. Tick who was told.',
 	}),
 	'signing.told-unnamed': sentence({
 		clinician: () => 'Someone else was told, without a name. Write the name.',
@@ -66,7 +66,7 @@ export const signingSentences = {
 	}),
 	'signing.told-nothing': sentence({
 		clinician: () =>
-			'What was explained is not noted. Tick it: the plan, other options, doing nothing, risks.',
+			'It is not noted what was explained. Tick it: the plan, other options, doing nothing, risks.',
 	}),
 	'signing.no-answer': sentence({
 		clinician: () => 'The answer is not noted. Choose agreed, agreed in part, or declined.',
@@ -75,7 +75,7 @@ export const signingSentences = {
 		clinician: () => 'What was not agreed to is empty. Write what was declined.',
 	}),
 	'signing.answer-by-nobody': sentence({
-		clinician: () => 'Whose answer it is is not noted. Tick who agreed or declined.',
+		clinician: () => 'It is not noted whose answer it is. Tick who agreed or declined.',
 	}),
 	'signing.answer-by-unnamed': sentence({
 		clinician: () => 'Someone else answered. Write the name, and what gives the right to consent.',
