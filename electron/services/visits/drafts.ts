@@ -197,7 +197,7 @@ export function amendVisit(
 	const content: DraftContent = {
 		visit: visit.visit,
 		raw: {},
-		decisions: { ...visit.decisions, consentNoted: undefined },
+		decisions: { ...visit.decisions, consentNoted: undefined, agreement: undefined },
 	}
 	const amends = { visitId, reason }
 	const { draftId } = putDraft(memory, deps, { playerId: visit.playerId, content, amends })

@@ -2,6 +2,19 @@
 
 const seen = (element: HTMLElement): boolean => element.offsetParent !== null
 /**
+ * What is asked and not answered yet, in the order of the form: its first control, or the one of its
+ * list that is chosen. @returns false where nothing is
+ */
+export function focusAsked(within: HTMLElement): boolean {
+	const group = [...within.querySelectorAll<HTMLElement>('[data-asked]')].find(
+		(asked) => seen(asked) && !asked.contains(document.activeElement),
+	)
+	const control = group?.querySelector<HTMLElement>('input, textarea, button:not([disabled])')
+	control?.focus()
+	control?.scrollIntoView({ block: 'nearest' })
+	return control !== null && control !== undefined
+}
+/**
  * @param within the step on screen; @param missing paths still to measure, in the order of the
  * walk; @returns false where nothing is left
  */
@@ -22,8 +35,7 @@ export function focusNext(within: HTMLElement, missing: readonly string[]): bool
 		if (question.getAttribute('aria-expanded') === 'false') question.click()
 		return focus(question)
 	}
-	const consent = within.querySelector<HTMLInputElement>('input[type=checkbox][required]')
-	if (consent && !consent.checked) return focus(consent)
+	if (focusAsked(within)) return true
 	return focus(
 		[
 			...within.querySelectorAll<HTMLButtonElement>('button.MuiButton-contained:not([disabled])'),

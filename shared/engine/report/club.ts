@@ -4,6 +4,7 @@ import { isHeld } from '../facts/held.ts'
 import { present } from '../plain/present.ts'
 import { pairsLeftOff } from '../prescription/owned.ts'
 import type { SettledPlan } from '../prescription/settled.ts'
+import { isPlanDeclined } from '../visit/agreement.ts'
 import type { Visit } from '../visit/visit.ts'
 import { fullName } from '../words/names.ts'
 import type { PlanView } from './inputs.ts'
@@ -146,7 +147,7 @@ export function clubFields(
 		assessed: true,
 		mayTrain: mayTrain(plan),
 		mayPlay: mayPlay(plan),
-		insertWorn: insertWorn(plan),
+		insertWorn: insertWorn(plan) && !isPlanDeclined(decisions),
 		minutesToChange: adds.minutesToChange,
 		reviewDate: plan.review?.date,
 		limits: [...(adds.limits ?? [])],

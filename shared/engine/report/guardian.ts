@@ -2,6 +2,7 @@
  * The guardian summary, one page: what stops, purpose, actions, the pairs at hand, what to buy,
  * wearing in, warning signs, growth, what the club was told.
  */
+import { isConsentNoted } from '../visit/agreement.ts'
 import type { Feature, PairRole } from '../visit/terms.ts'
 import type { Speak } from '../words/speak.ts'
 import { capital, dateWords, defaultWarningSigns, shown, sizeShown } from '../words/words.ts'
@@ -167,7 +168,7 @@ const shared: Part = ({ decisions, sharedWithClub = [] }, t) => [
 			? t('guardian.sharedWhat', { what: sharedWithClub.join(', ') })
 			: t('guardian.sharedNothing'),
 	),
-	...(decisions.consentNoted
+	...(isConsentNoted(decisions)
 		? []
 		: [say(t('guardian.outstanding', { what: t('guardian.consentOpen') }))]),
 ]

@@ -2,6 +2,7 @@
  * What keeps a visit from being signed: the screen asks it before its button, the host again before
  * anything is frozen. Pure.
  */
+import { isMinor } from '../facts/age.ts'
 import { isHeld } from '../facts/held.ts'
 import type { Assessment } from '../findings/assessment.ts'
 import { overtakenDecision } from '../insert/decided.ts'
@@ -10,7 +11,9 @@ import { settledPlan } from '../prescription/settled.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { type Decisions, overtakenLine } from '../visit/decisions.ts'
 import { bothSides } from '../visit/sides.ts'
+import type { Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
+import { agreementBlocks } from './agreement-blocks.ts'
 import { overtakenMarks } from './marked.ts'
 
 /** True where screening asks for more than a letter, so that what was done must be written down. */
@@ -25,6 +28,7 @@ interface SigningBlock extends Statement {
 	path: string
 }
 interface Entries {
+	visit: Visit
 	decisions: Decisions
 	/** Fields that are not a value yet, as typed. */
 	raw: Readonly<Record<string, string>>
@@ -38,12 +42,12 @@ const linesPath = 'decisions.lines'
  * @returns one reason each, with its remedy; none where the visit may be signed
  */
 export function signingBlocks(
-	{ decisions, raw }: Entries,
+	{ visit, decisions, raw }: Entries,
 	assessment: Assessment | undefined,
 	protocol: Protocol,
 ): SigningBlock[] {
 	if (!assessment) return [{ path: 'visit', ...state('signing.not-assessed') }]
-	const draft: Draft = { decisions, raw, assessment, protocol }
+	const draft: Draft = { visit, decisions, raw, assessment, protocol }
 	return reasons.flatMap((reason) => reason(draft))
 }
 
@@ -51,7 +55,7 @@ type Reason = (draft: Draft) => SigningBlock[]
 const answersPath = 'decisions.answers'
 const gateParts = ({ prescription: { gate } }: Assessment) => [gate.person, gate.left, gate.right]
 /** Behind a stop the gate, what was done and the letter are signed at once; the rest may wait. */
-const gateFirst = ({ prescription: { gate } }: Assessment): boolean => isHeld(gate, 'sport')
+export const gateFirst = ({ prescription: { gate } }: Assessment): boolean => isHeld(gate, 'sport')
 /** Each caution is read inside its question. */
 const openStill: Reason = ({ assessment, decisions }) => {
 	const open = openQuestions(decisions, assessment.prescription).filter(
@@ -165,10 +169,11 @@ const referralNotRecorded: Reason = ({ assessment, decisions }) => {
 	const { action } = assessment.screening
 	return [{ path: 'decisions.referralDone', ...state('signing.referral-not-recorded', { action }) }]
 }
-const consentNotNoted: Reason = ({ decisions }) =>
-	decisions.consentNoted === true
-		? []
-		: [{ path: 'decisions.consentNoted', ...state('signing.consent-not-noted') }]
+const notAgreed: Reason = ({ visit, assessment, decisions, protocol }) =>
+	agreementBlocks(decisions.agreement, {
+		minor: isMinor(visit, protocol),
+		urgent: gateFirst(assessment),
+	})
 /** In the order in which the screen lists them. */
 const reasons: readonly Reason[] = [
 	openStill,
@@ -180,5 +185,5 @@ const reasons: readonly Reason[] = [
 	linesWithoutWords,
 	highRaiseWithoutReason,
 	referralNotRecorded,
-	consentNotNoted,
+	notAgreed,
 ]

@@ -1,6 +1,7 @@
 /** The squad summary for the clinician: counts, then one row a visit, the most urgent first. */
 import { isHeld } from '../facts/held.ts'
 import { actions, type KeptAssessment, type OwnedVerdict } from '../findings/assessment.ts'
+import { isPlanDeclined } from '../visit/agreement.ts'
 import type { Decisions } from '../visit/decisions.ts'
 import type { Visit } from '../visit/visit.ts'
 import type { Speak } from '../words/speak.ts'
@@ -75,6 +76,8 @@ const stateWords = (member: SquadMember, t: Speak): string =>
 /** How many pairs of a player have a verdict that was decided, or that warns of a danger. */
 const pairsWith = (verdicts: readonly OwnedVerdict[], member: SquadMember): number =>
 	planOf(member).owned.filter((pair) => verdicts.includes(pair.verdict)).length
+const isInsertWorn = (member: SquadMember): boolean =>
+	insertWorn(planOf(member)) && !isPlanDeclined(member.decisions)
 const toReplace = ['replace', 'stop-wearing'] as const
 const toChange = ['modify', 'training-only'] as const
 
@@ -89,7 +92,7 @@ function countTable(members: readonly SquadMember[], t: Speak): Block {
 		[t('squad.stopped'), seenWith((member) => isHeld(planOf(member).gate, 'sport'))],
 		[t('squad.replace'), seenWith((member) => pairsWith(toReplace, member) > 0)],
 		[t('squad.change'), seenWith((member) => pairsWith(toChange, member) > 0)],
-		[t('squad.insert'), seenWith((member) => insertWorn(planOf(member)))],
+		[t('squad.insert'), seenWith(isInsertWorn)],
 		[t('squad.refer'), seenWith(({ decisions }) => !!decisions.referralDone?.trim())],
 		[t('squad.reviews'), seenWith((member) => planOf(member).review !== undefined)],
 		[t('squad.incomplete'), seenWith(({ assessment }) => assessment.missing.length > 0)],
@@ -144,9 +147,10 @@ function memberRow(member: SquadMember, t: Speak): string[] {
 	const plan = planOf(member)
 	const raise = isRaised(plan) && !waits(plan.gate, 'raise') ? raiseLines(plan, visit, t) : []
 	const action = actionWords[actionIn(member)]
+	const declined = isPlanDeclined(member.decisions) ? [t('squad.declined')] : []
 	return [
 		...who,
-		`${state}, ${dateWords(visit.visitDate)}`,
+		[state, dateWords(visit.visitDate), ...declined].join(', '),
 		insideWords(member, t),
 		isHeld(plan.gate, 'sport') ? t('squad.stop', { action }) : action,
 		t('squad.pairsValue', {
