@@ -4,6 +4,7 @@
  */
 
 import { dayInWords } from '../../engine/plain/days.ts'
+import { unprintableIn } from '../../engine/plain/printable.ts'
 import { choiceWords } from '../../engine/visit/decisions.ts'
 import { fieldMeta } from '../../engine/visit/field-meta.ts'
 import { privateTopicAt } from '../../engine/visit/private.ts'
@@ -202,6 +203,7 @@ const printed = [
 	'visit.visitDate',
 	'visit.player.givenName',
 	'visit.player.familyName',
+	'visit.player.latinName',
 	'visit.player.birthDate',
 	'visit.player.sex',
 	'visit.play',
@@ -229,7 +231,10 @@ interface Version {
 export function printedChanges(before: Version, after: Version): string[] {
 	const core = ({ visit, decisions }: Version) => ({ visit, decisions })
 	const all = toldDifferences(differences(core(before), core(after)))
-	const told = all.filter(({ key }) => isPrinted(key))
+	const told = all.filter(
+		({ key, before: then, after: now }) =>
+			isPrinted(key) && unprintableIn(`${then}${now}`).length === 0,
+	)
 	const rest = all.length - told.length
 	const words = (text: string, unit: string) =>
 		text === notThere ? 'not recorded' : `${text}${unit}`
