@@ -3,13 +3,13 @@ import { ageYears } from './age.ts'
 import { type Problem, problemOf } from './problems.ts'
 
 /** The oldest player that a birth date is taken for, by calendar years: a choice of this program. */
-const mostYears = 110
+export const mostYears = 110
 /** Ages of players outside which the year is asked about: a choice of this program. */
-export const usualAges = { fromYears: 4, toYears: 60 }
+const usualAges = { fromYears: 4, toYears: 60 }
 
 const yearOf = (isoDate: string): number => Number(isoDate.slice(0, 4))
 
-export type BirthFault = 'still-to-come' | 'too-long-ago'
+type BirthFault = 'still-to-come' | 'too-long-ago'
 /** Why nobody at work can be born on a day. @param on the day on which it is asked; both ISO dates */
 export function birthFault(birthDate: string, on: string): BirthFault | undefined {
 	if (birthDate > on) return 'still-to-come'

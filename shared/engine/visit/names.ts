@@ -48,34 +48,40 @@ export const hasOtherLetters = (name: string): boolean => /(?!\p{Script=Latin})\
 export const tidyName = (name: string): string =>
 	name.normalize('NFC').replace(unseen, '').replace(blanks, ' ').trim()
 
-/** A name of a player's details, and the spelling that stands beside it. */
-interface NamedField {
-	path: string
-	name: string | undefined
-	/** What it is printed by instead; null where nothing stands beside such a field. */
-	latin: string | undefined | null
-}
-const namesOf = ({ givenName, familyName, latinName, club, guardian }: Player): NamedField[] => [
-	{ path: 'givenName', name: givenName, latin: latinName?.givenName },
-	{ path: 'familyName', name: familyName, latin: latinName?.familyName },
-	{ path: 'latinName.givenName', name: latinName?.givenName, latin: null },
-	{ path: 'latinName.familyName', name: latinName?.familyName, latin: null },
-	{ path: 'club', name: club, latin: null },
-	{ path: 'guardian.name', name: guardian?.name, latin: guardian?.latinName },
-	{ path: 'guardian.latinName', name: guardian?.latinName, latin: null },
-	{ path: 'guardian.relation', name: guardian?.relation, latin: null },
+/**
+ * The names in a player's details, by path, each with what it is printed by instead. Where nothing
+ * stands beside a name, it has to be written in letters that the pages have.
+ */
+const namesIn: readonly (readonly [path: string, latin?: string])[] = [
+	['givenName', 'latinName.givenName'],
+	['familyName', 'latinName.familyName'],
+	['latinName.givenName'],
+	['latinName.familyName'],
+	['club'],
+	['guardian.name', 'guardian.latinName'],
+	['guardian.latinName'],
+	['guardian.relation'],
 ]
-/** What keeps the names of a player from being printed. */
-export const nameProblems = (player: Player): Problem[] =>
-	namesOf(player).flatMap(({ path, name, latin }) => {
-		const fault = name === undefined ? undefined : nameFault(name)
+/** What keeps names from being printed. @param at what stands at a path of the player; '' for nothing */
+export const nameProblemsIn = (at: (path: string) => string): Problem[] =>
+	namesIn.flatMap(([path, latin]) => {
+		const name = at(path)
+		const fault = nameFault(name)
 		if (!fault) return []
-		const at = `player.${path}`
+		const where = `player.${path}`
 		if (fault.code === 'not-in-a-name')
-			return [problemOf(at, fault.code, name, { sign: fault.sign })]
-		if (latin !== null && latin !== undefined) return []
+			return [problemOf(where, fault.code, name, { sign: fault.sign })]
+		if (latin !== undefined && at(latin) !== '') return []
 		const { letters } = fault
-		return [problemOf(at, fault.code, name, { letters, isSpelt: latin !== null })]
+		return [problemOf(where, fault.code, name, { letters, isSpelt: latin !== undefined })]
+	})
+/** The same of a player's details. */
+export const nameProblems = (player: Player): Problem[] =>
+	nameProblemsIn((path) => {
+		const value = path
+			.split('.')
+			.reduce<unknown>((part, key) => (part as Record<string, unknown> | undefined)?.[key], player)
+		return typeof value === 'string' ? value : ''
 	})
 /** The same details with their names as they are kept. */
 export function tidyPlayer(player: Player): Player {
