@@ -6,6 +6,7 @@ import { Alert, Box, Button, Chip, Link, Typography } from '@mui/material'
 import type { ReactNode } from 'react'
 import type { OutputOf } from '../../shared/contract.ts'
 import { PrintHead } from './Print.tsx'
+import { spokenOnly } from './spokenOnly.ts'
 
 interface FrameProps {
 	status: OutputOf<'session.status'> | undefined
@@ -59,6 +60,8 @@ function SkipToContent() {
 }
 /** Above this width, by the letters in use, the top line is one row. */
 const oneRow = '@container (min-width: 70rem)'
+/** Where one row has no room for all of its words. */
+const tight = '@container (min-width: 70rem) and (max-width: 84rem)'
 /** A name of any length gives way to what has to be pressed; it can still be read whole. */
 const givesWay = {
 	minWidth: 0,
@@ -91,7 +94,20 @@ function Names({ status }: Pick<FrameProps, 'status'>) {
 				</Typography>
 			)}
 			{status?.demo && (
-				<Chip size="small" color="warning" variant="outlined" label="Demo: invented players" />
+				<Chip
+					size="small"
+					color="warning"
+					variant="outlined"
+					sx={{ flexShrink: 0 }}
+					label={
+						<>
+							Demo
+							<Box component="span" sx={{ [tight]: spokenOnly }}>
+								: invented players
+							</Box>
+						</>
+					}
+				/>
 			)}
 		</>
 	)

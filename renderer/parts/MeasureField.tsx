@@ -118,7 +118,8 @@ export function FieldRow({
 	const label = { title, hint, hintAtHand: isNumber, unit: isNumber ? unitShown(unit) : '' }
 	return (
 		<Box sx={measured}>
-			<RowColumns label={<RowLabel {...label} />} two={paths.length === 2}>
+			{/* a number alone is as wide as one of two */}
+			<RowColumns label={<RowLabel {...label} />} two={isNumber || paths.length === 2}>
 				{paths.map((path, index) => (
 					<MeasureField
 						key={path}

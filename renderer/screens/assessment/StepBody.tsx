@@ -71,10 +71,10 @@ export function StepBody(props: StepBodyProps) {
 }
 /** What takes the focus is never under the head or the foot. */
 const clearOfHeadAndFoot = {
-	'& :is(input, select, textarea, button, a)': {
+	'& :is(input, select, textarea, button, a, li)': {
 		scrollMarginBlock: 'calc(var(--walk-head) + 0.5rem) calc(var(--walk-foot) + 4rem)',
 	},
-	[narrow]: { '& :is(input, select, textarea, button, a)': { scrollMarginBlock: '1rem' } },
+	[narrow]: { '& :is(input, select, textarea, button, a, li)': { scrollMarginBlock: '1rem' } },
 }
 const isWrong = (field: Element): boolean => field.getAttribute('aria-invalid') === 'true'
 

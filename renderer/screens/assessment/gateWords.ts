@@ -3,7 +3,7 @@ import type { Gate, Holdable } from '../../../shared/engine/findings/assessment.
 
 /** In few words, the gravest first. */
 const shortNames: Readonly<Record<Holdable, string>> = {
-	weight: 'weight',
+	weight: 'weight-bearing',
 	sport: 'sport',
 	match: 'matches',
 	impact: 'running',

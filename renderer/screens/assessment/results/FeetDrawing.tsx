@@ -55,7 +55,7 @@ const ink = {
 	strokeLinejoin: 'round',
 	strokeLinecap: 'round',
 	'& .foot': { fill: 'var(--mui-palette-background-paper)', strokeWidth: 1.75 },
-	'& line': { strokeWidth: 1 },
+	'& .line': { fill: 'none', strokeWidth: 1 },
 	'& .todo': { strokeDasharray: '4 4' },
 	'& text': {
 		// the line stops where its figure stands
@@ -69,12 +69,13 @@ const ink = {
 	},
 	'& .across text': { stroke: 'var(--mui-palette-background-paper)' },
 	'& text.length': { fontSize: '1.25rem', fontWeight: 700 },
-	'& .lit line': { stroke: 'var(--lw-focus)', strokeWidth: 3 },
+	'& .lit .line': { stroke: 'var(--lw-focus)', strokeWidth: 3 },
 	'& .lit text': { fill: 'var(--lw-focus)', fontWeight: 700 },
 	'@media (forced-colors: active)': {
 		'& .foot': { fill: 'Canvas' },
 		'& text, & .across text': { fill: 'CanvasText', stroke: 'Canvas' },
-		'& .lit line': { stroke: 'Highlight' },
+		'& .lit .line': { stroke: 'Highlight' },
+		'& .lit text': { fill: 'CanvasText' },
 	},
 } as const
 
@@ -85,7 +86,7 @@ export function FeetDrawing({ visit, focused, lacks }: FeetDrawingProps) {
 	const atHand = { side: sideOf(focused), part: helpOf(focused)?.part }
 	const drawn = room && drawFeet(seen, room, atHand)
 	return (
-		<Box ref={box} sx={{ position: 'relative', flex: '1 1 0', minHeight: '10rem', minWidth: 0 }}>
+		<Box ref={box} sx={{ position: 'relative', flex: '1 1 0', minHeight: '14rem', minWidth: 0 }}>
 			{drawn && (
 				<Box component="svg" role="img" aria-label={spoken(seen)} sx={ink}>
 					{drawn.feet.map((foot) => (
@@ -126,13 +127,10 @@ function DimensionShown({ dimension }: { dimension: Dimension }) {
 	const kind = upright.includes(part) ? 'along' : 'across'
 	return (
 		<g className={`${kind}${lit ? ' lit' : ''}`}>
-			{lines.map(([[x1, y1], [x2, y2]], index) => (
-				<line
-					key={`${part} ${lines.length - index}`}
-					className={measured ? undefined : 'todo'}
-					{...{ x1, y1, x2, y2 }}
-				/>
-			))}
+			<path
+				className={measured ? 'line' : 'line todo'}
+				d={lines.map(([[x1, y1], [x2, y2]]) => `M${x1} ${y1}L${x2} ${y2}`).join('')}
+			/>
 			<text className={part} x={at[0]} y={at[1]}>
 				{part === 'length' && figure ? `${figure} mm` : figure}
 			</text>

@@ -3,9 +3,10 @@
  * and the room in the pairs owned. It changes as the keys fall.
  */
 import { Box, Typography } from '@mui/material'
-import type { ReactNode } from 'react'
+import { type ReactNode, useMemo } from 'react'
 import type { Assessment } from '../../../../shared/engine/findings/assessment.ts'
-import { labelsOf } from '../../../../shared/engine/report/player/size.ts'
+import { systemsOf } from '../../../../shared/engine/report/player/size.ts'
+import { termWords } from '../../../../shared/engine/visit/terms.ts'
 import type { Side, Visit } from '../../../../shared/engine/visit/visit.ts'
 import { capital, dayWords, sizeShown } from '../../../../shared/engine/words/words.ts'
 import { firmnessWords, verdictWords } from '../decide/proposalWords.ts'
@@ -28,7 +29,7 @@ import type { ResultProps } from './resultProps.ts'
 const stacked = '@container (max-width: 66rem)'
 const facts = {
 	display: 'grid',
-	gap: 1,
+	rowGap: 0.75,
 	alignContent: 'start',
 	[broad]: { gridTemplateColumns: 'minmax(0, 1fr) minmax(0, 1fr)', columnGap: 3, pb: 1 },
 } as const
@@ -45,17 +46,21 @@ export function FeetResult({ assessment, visit, earlier, draft, focused }: Resul
 	return (
 		<Box
 			sx={{
-				flex: '1 1 0',
-				minHeight: 0,
+				flex: '1 0 auto',
 				display: 'grid',
 				gridTemplateColumns: 'minmax(0, 1.15fr) minmax(15rem, 1fr)',
+				gridTemplateRows: 'minmax(min-content, 1fr)',
 				columnGap: 3,
 				[stacked]: {
 					gridTemplateColumns: 'minmax(0, 1fr)',
-					gridTemplateRows: '1fr auto',
+					gridTemplateRows: 'minmax(min-content, 1fr) auto',
 					rowGap: 1,
 				},
-				[broad]: { gridTemplateColumns: 'minmax(0, 1fr)', gridTemplateRows: '1fr auto', rowGap: 2 },
+				[broad]: {
+					gridTemplateColumns: 'minmax(0, 1fr)',
+					gridTemplateRows: 'minmax(min-content, 1fr) auto',
+					rowGap: 2,
+				},
 			}}
 		>
 			<Box
@@ -94,8 +99,10 @@ function Sizes({
 }: Pick<ResultProps, 'assessment' | 'visit' | 'earlier'>) {
 	const { sizing } = assessment
 	const { insideLengthMm, trainers } = sizing
-	const firm = useFirmness(visit, earlier, assessment).size
+	const tried = useSizeFirmness(visit, earlier, assessment)
 	const notToBuy = notToBuyBy(assessment)
+	// what nothing is bought by is not asked to be measured again
+	const firm = notToBuy ? '' : firmnessWords(tried)
 	const decided = decidedWords(sizing)
 	return (
 		<>
@@ -116,7 +123,12 @@ function Sizes({
 				<Fact name="Inside length, boots">
 					<Typography
 						component="span"
-						sx={{ ...figures, fontSize: '1.5rem', fontWeight: 700, lineHeight: 1.2 }}
+						sx={{
+							...figures,
+							fontSize: '1.5rem',
+							fontWeight: notToBuy ? 400 : 700,
+							lineHeight: 1.2,
+						}}
 					>
 						{spanInMm(insideLengthMm)}
 					</Typography>
@@ -124,7 +136,7 @@ function Sizes({
 					<Small>{trainers && `trainers ${spanInMm(trainers.insideLengthMm)}`}</Small>
 				</Fact>
 			)}
-			<Labels visit={visit} assessment={assessment} firm={firmnessWords(firm)} />
+			<Labels visit={visit} assessment={assessment} firm={firm} />
 			{widthWords(sizing) && (
 				<Fact name="Ball width">
 					<Box component="span" sx={{ ...figures, fontWeight: 600 }}>
@@ -136,6 +148,15 @@ function Sizes({
 		</>
 	)
 }
+/** Of the size alone: while the hand measures, the other questions are not tried. */
+function useSizeFirmness(visit: Visit, earlier: readonly Visit[], assessment: Assessment) {
+	const ofSize = useMemo(() => {
+		const { prescription } = assessment
+		const questions = prescription.questions.filter(({ id }) => id === 'size')
+		return { ...assessment, prescription: { ...prescription, questions } }
+	}, [assessment])
+	return useFirmness(visit, earlier, ofSize).size
+}
 /** The nearest label of each system, to begin the search with. */
 function Labels({
 	visit,
@@ -146,7 +167,7 @@ function Labels({
 	assessment: Assessment
 	firm: string
 }) {
-	const labels = labelsOf(visit, assessment.sizing)
+	const labels = systemsOf(visit, assessment.sizing)
 	if (labels.length === 0) return null
 	return (
 		<Fact name="Nearest size">
@@ -155,7 +176,8 @@ function Labels({
 			>
 				{labels.map(([system, { label, scale }]) => (
 					<span key={system}>
-						{system} <strong>{`${sizeShown(label)}${scale === 'child' ? ' child' : ''}`}</strong>
+						{system === 'jpCm' ? 'JP' : termWords(system)}{' '}
+						<strong>{`${sizeShown(label)}${scale === 'child' ? ' child' : ''}`}</strong>
 					</span>
 				))}
 			</Box>

@@ -7,6 +7,7 @@ import { Box, Typography } from '@mui/material'
 import { type ComponentType, useRef } from 'react'
 import { helpOf } from '../../../parts/help/topic.ts'
 import { Measuring } from '../../../parts/Measuring.tsx'
+import { useRoom } from '../../../parts/useRoom.ts'
 import { useScrolls } from '../../../parts/useScrolls.ts'
 import { broad, narrow } from '../narrow.ts'
 import type { Step, StepName } from '../steps.ts'
@@ -53,10 +54,14 @@ export function ResultArea(props: ResultAreaProps) {
 	const { step, assessment, visit, earlier, focused, helpOpen, setHelpOpen } = props
 	const hasHelp = focused !== '' && helpOf(focused) !== undefined
 	const helps = helpOpen && hasHelp
+	const besides = useRef<HTMLDivElement>(null)
+	// where it stands below the result it has no box of its own
+	const column = useRoom(besides)
 	return (
 		<Box component="aside" aria-label="Result" sx={inSight}>
 			<Answer {...props} helps={helps} />
 			<Box
+				ref={besides}
 				sx={{
 					display: 'contents',
 					[broad]: { display: 'flex', flexDirection: 'column', flex: '0 0 26rem' },
@@ -65,6 +70,7 @@ export function ResultArea(props: ResultAreaProps) {
 				<StepFindings
 					key={step.name}
 					{...{ assessment, visit, earlier, step }}
+					beside={(column?.height ?? 0) > 0}
 					help={!helps && hasHelp ? () => setHelpOpen(true) : undefined}
 				/>
 			</Box>
@@ -97,7 +103,7 @@ function Answer({
 				overflow: 'auto',
 				display: 'flex',
 				flexDirection: 'column',
-				[narrow]: { overflow: 'visible' },
+				[narrow]: { flex: 'none', overflow: 'visible' },
 			}}
 		>
 			{helps && <Measuring path={focused} draft={draft} close={() => setHelpOpen(false)} />}

@@ -13,7 +13,7 @@ import { ChartView } from '../../../parts/ChartView.tsx'
 import { clinicProtocol } from '../../../parts/clinicProtocol.ts'
 import { useScrolls } from '../../../parts/useScrolls.ts'
 import { WorkingsList, workingsOf } from '../../../parts/Workings.tsx'
-import { narrow } from '../narrow.ts'
+import { broad, narrow } from '../narrow.ts'
 import type { Step } from '../steps.ts'
 
 const levelWords: Record<Level, string> = {
@@ -40,9 +40,10 @@ function FindingShown({ finding }: { finding: Finding }) {
 		<Box
 			component="li"
 			sx={{
-				pl: 1,
-				borderLeft: 3,
-				borderColor: grave ? levelColours[level] : 'transparent',
+				// as far in with its mark as without
+				...(grave
+					? { borderLeft: 3, borderColor: levelColours[level], pl: 1 }
+					: { pl: 'calc(0.5rem + 3px)' }),
 				listStyle: 'none',
 				'& .MuiButton-root': { my: -0.5 },
 			}}
@@ -79,6 +80,8 @@ interface StepFindingsProps {
 	visit: Visit
 	earlier: readonly Visit[]
 	step: Step
+	/** It has a column of its own: all findings and the course over the visits have room. */
+	beside: boolean
 	/** Opens the help of the field in hand; undefined where it has none, or it stands open. */
 	help: (() => void) | undefined
 }
@@ -86,7 +89,7 @@ interface StepFindingsProps {
 type Opened = 'more' | 'course' | 'workings'
 
 export function StepFindings(props: StepFindingsProps) {
-	const { assessment, step, help } = props
+	const { assessment, step, help, beside } = props
 	const [opened, setOpened] = useState<Opened>()
 	const list = useRef<HTMLDivElement>(null)
 	const scrolls = useScrolls(list)
@@ -94,7 +97,7 @@ export function StepFindings(props: StepFindingsProps) {
 	const charts = useCharts(props)
 	const workings = workingsOf(assessment, step.topics)
 	const here = assessment?.findings.filter(({ topic }) => step.topics.includes(topic)) ?? []
-	const { shown, more } = mostConsequential(here, opened === 'more')
+	const { shown, more } = mostConsequential(here, beside || opened === 'more')
 	// what was opened by a key comes into sight
 	useEffect(() => {
 		if (opened && opened !== 'more')
@@ -121,17 +124,18 @@ export function StepFindings(props: StepFindingsProps) {
 					))}
 				</Box>
 				<Box id={id}>
-					{opened === 'course' && charts.map((chart) => <ChartView key={chart.id} chart={chart} />)}
+					{(beside || opened === 'course') &&
+						charts.map((chart) => <ChartView key={chart.id} chart={chart} />)}
 					{opened === 'workings' && <WorkingsList workings={workings} />}
 				</Box>
 			</Box>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', columnGap: 0.5, flex: 'none', minHeight: 44 }}>
-				{(more > 0 || opened === 'more') && (
+				{!beside && (more > 0 || opened === 'more') && (
 					<Opener keys="Alt+M" open={opened === 'more'} press={() => toggle('more')}>
 						{opened === 'more' ? 'Fewer findings' : `${more} more`}
 					</Opener>
 				)}
-				{charts.length > 0 && (
+				{!beside && charts.length > 0 && (
 					<Opener keys="Alt+C" open={opened === 'course'} press={() => toggle('course')}>
 						Over the visits
 					</Opener>
@@ -155,6 +159,7 @@ const frame = {
 	flex: '0 1 auto',
 	minHeight: '6.5rem',
 	maxHeight: '50%',
+	[broad]: { maxHeight: 'none' },
 	display: 'flex',
 	flexDirection: 'column',
 	borderTop: 1,

@@ -19,17 +19,17 @@ export function decidedWords({ decidedBy, decidedByFoot }: SizingResult): string
 	return `${decides[decidedBy]}, ${decidedByFoot === 'equal' ? 'both alike' : decidedByFoot}`
 }
 const compared = [
-	{ key: 'lengthMm', more: 'longer' },
-	{ key: 'widthMm', more: 'wider' },
+	{ key: 'lengthMm', more: 'longer', equal: 'equally long' },
+	{ key: 'widthMm', more: 'wider', equal: 'equally wide' },
 ] as const
 /** 'right 2 mm longer, right 2 mm wider'; empty where one foot alone was measured. */
 export const differenceWords = ({ left, right }: SizingResult): string =>
 	compared
-		.flatMap(({ key, more }) => {
+		.flatMap(({ key, more, equal }) => {
 			const [one, other] = [left[key], right[key]]
 			if (one === undefined || other === undefined) return []
 			const byMm = rounded(Math.abs(other - one), 1)
-			if (byMm === 0) return [`as ${more === 'longer' ? 'long' : 'wide'} left as right`]
+			if (byMm === 0) return [equal]
 			return [`${other > one ? 'right' : 'left'} ${shown(byMm)} mm ${more}`]
 		})
 		.join(', ')
