@@ -11,7 +11,7 @@ import { narrow } from './narrow.ts'
 import { ResultArea } from './results/ResultArea.tsx'
 import { StepBody } from './StepBody.tsx'
 import type { StepProps } from './stepProps.ts'
-import { asksOf, type Step, stepNamed, stepsFor } from './steps.ts'
+import { asksAbout, asksOf, type Step, stepNamed, stepsFor } from './steps.ts'
 import { useAssessment } from './useAssessment.ts'
 import type { OpenDraft } from './useDraft.ts'
 import { useNextThing } from './useNextThing.ts'
@@ -77,7 +77,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 		},
 		[change, saveNow],
 	)
-	const missing = assessment?.missing.filter(({ path }) => asksOf(step).includes(path)) ?? []
+	const missing = assessment?.missing.filter(({ path }) => asksAbout(step, path)) ?? []
 	const next = useNextThing(stepBox, missing, setSaid)
 	const paste = usePaste(step, change)
 	useStepCommands(signed ? none : steps, step, goTo)

@@ -2,6 +2,7 @@
  * The referral letter: urgency and request first, then summary, reasons, what is held, findings,
  * what was done, question, enclosures, copies, consent.
  */
+import { type RecordedCondition, saidConditions } from '../conditions/query.ts'
 import { isHeld } from '../facts/held.ts'
 import { ageYears } from '../visit/age.ts'
 import { bothSides } from '../visit/sides.ts'
@@ -54,7 +55,7 @@ const summary: Section = (input, _notes, t) => {
 		plays: playsOf(visit, t),
 		date: dateWords(visit.visitDate),
 	})
-	return [say([seen, historyWords(visit.conditions ?? [], t), medicinesWords(input, t)].join(' '))]
+	return [say([seen, historyWords(saidConditions(visit), t), medicinesWords(input, t)].join(' '))]
 }
 /** What was answered of medicines, in the order of the questions; nothing in other hands. */
 function medicinesWords(input: ReportInput, t: Speak): string {
@@ -68,10 +69,9 @@ function medicinesWords(input: ReportInput, t: Speak): string {
 			.join('; '),
 	})
 }
-type Conditions = NonNullable<ReportInput['visit']['conditions']>
 const byStatus = { current: 0, recovering: 1, past: 2 } as const
 /** All that is recorded, what is there now first. */
-function historyWords(conditions: Conditions, t: Speak): string {
+function historyWords(conditions: readonly RecordedCondition[], t: Speak): string {
 	if (conditions.length === 0) return t('referral.noHistory')
 	const history = conditions
 		.toSorted((one, other) => byStatus[one.status] - byStatus[other.status])

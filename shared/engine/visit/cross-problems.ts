@@ -7,11 +7,17 @@ import type { Side, Visit } from './visit.ts'
 const oldestYears = 110
 const yearOf = (isoDate: string): number => Number(isoDate.slice(0, 4))
 
+/** The lowest stature against each reading of sitting height. */
 function bodyProblems({ body }: Visit): Problem[] {
-	const { statureCm, sittingHeightCm } = body ?? {}
-	if (statureCm === undefined || sittingHeightCm === undefined || sittingHeightCm < statureCm)
-		return []
-	return [problemOf('body.sittingHeightCm', 'not-below-stature', sittingHeightCm, { statureCm })]
+	const statures = [body?.statureCm ?? []].flat()
+	const sitting = [body?.sittingHeightCm ?? []].flat()
+	if (statures.length === 0) return []
+	const statureCm = Math.min(...statures)
+	return sitting
+		.filter((heightCm) => heightCm >= statureCm)
+		.map((heightCm) =>
+			problemOf('body.sittingHeightCm', 'not-below-stature', heightCm, { statureCm }),
+		)
 }
 function birthProblems({ player: { birthDate }, visitDate }: Visit): Problem[] {
 	const path = 'player.birthDate'

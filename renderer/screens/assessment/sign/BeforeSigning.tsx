@@ -154,6 +154,7 @@ const questionAt: Readonly<Record<string, string>> = {
 function placesOf({ path, code, params }: Block): Place[] {
 	if (code === 'signing.open-questions')
 		return (params as ParamsOf<typeof code>).questions.map(atQuestion)
+	if (path.startsWith('conditions.')) return [{ title: 'Go to Play', step: 'Play' }]
 	if (path === 'visit.screening') return [{ title: 'Go to Flags', step: 'Flags' }]
 	const question = questionAt[path] ?? questionOfPath(path)
 	if (question !== undefined) return [atQuestion(question)]
