@@ -35,7 +35,12 @@ export function openDraft(
 		)
 	const [open] = drafts.of(players.idsOf(playerId))
 	const { visits, lacking } = earlierVisits(players, deps, playerId, open?.[1].amends?.visitId)
-	const beside = { earlier: visits, ...(lacking.length > 0 && { lacking }) }
+	const amends = open?.[1].amends
+	const beside = {
+		earlier: visits,
+		...(lacking.length > 0 && { lacking }),
+		...(amends && { amends: { visitId: amends.visitId, reason: amends.reason } }),
+	}
 	if (open) {
 		const [draftId] = open
 		const { content, savedAt } = needDraft(deps, draftId)

@@ -3,6 +3,7 @@ import { Box, TextField, Typography } from '@mui/material'
 import { type CSSProperties, type ReactNode, useContext, useEffect, useState } from 'react'
 import type { FieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import { withNotMeasured, withRaw, withValue } from '../draft-path.ts'
+import { numberNote, textNote } from '../fieldNote.ts'
 import { type Judged, judge } from '../judge.ts'
 import { PasteBlock } from '../PasteDialog.tsx'
 import { isBlock } from '../pasteBlock.ts'
@@ -37,30 +38,32 @@ function keep({ path, change }: FieldProps, text: string): void {
 		return error === undefined ? withValue(now, path, value) : withRaw(now, path, text)
 	})
 }
-/** An empty line keeps its place, so that nothing moves when words come. */
-function helpLines(says: string, last: string): ReactNode {
-	if (!says && !last) return ' '
+/** What is told of the value, in one line. */
+function helpLine(says: string, last: string): ReactNode {
+	if (!says || !last) return says || last || undefined
 	return (
 		<>
 			{says}
-			{says && last ? <br /> : null}
-			{last ? (
-				<Box component="span" sx={{ color: 'text.secondary' }}>
-					{last}
-				</Box>
-			) : null}
+			<Box component="span" sx={{ color: 'text.secondary' }}>
+				{`; ${last}`}
+			</Box>
 		</>
 	)
 }
 /** A value is read from where the foot is held; a reason needs no such size. */
 const numberStyle = (isReason: boolean): CSSProperties => ({
-	...(isReason ? { fontSize: '1rem' } : { fontSize: '1.5rem', fontWeight: 600 }),
-	paddingTop: 4,
-	paddingBottom: 4,
+	...(isReason ? { fontSize: '1rem' } : { fontSize: '1.4rem', fontWeight: 600 }),
+	lineHeight: 1.2,
+	textAlign: 'right',
 	fontVariantNumeric: 'tabular-nums',
 })
 const Unit = ({ unit }: { unit: string }) => (
-	<Typography variant="body2" color="text.secondary" sx={{ pl: 1, whiteSpace: 'nowrap' }}>
+	<Typography
+		variant="body2"
+		color="text.secondary"
+		sx={{ pl: 1, pb: 2, whiteSpace: 'nowrap' }}
+		data-unit=""
+	>
 		{unitShown(unit)}
 	</Typography>
 )
@@ -93,14 +96,14 @@ export function Reading({ meta, ...field }: FieldProps & { meta: FieldMeta }) {
 	const reason = meta.kind === 'number' ? draft.visit.notMeasured?.[path] : undefined
 	const says = judged.error ?? judged.warning ?? meanWords(path, meta, draft.visit)
 	return (
-		<Box>
+		<Box sx={meta.kind === 'number' ? numberNote : textNote}>
 			<TextField
 				fullWidth
 				size="small"
 				multiline={meta.note}
 				value={text}
 				error={Boolean(judged.error)}
-				helperText={helpLines(says, lastVisitWords(path, meta, draft.visit, before))}
+				helperText={helpLine(says, lastVisitWords(path, meta, draft.visit, before))}
 				onChange={(event) => {
 					setTyped(event.target.value)
 					keep(field, event.target.value)

@@ -1,5 +1,15 @@
 /** Alt+N: focus goes to the next thing this step waits for. */
 
+/** The field of a path, or the first control of what answers for it. */
+const fieldOf = (within: HTMLElement, path: string): HTMLElement | null =>
+	within.querySelector<HTMLElement>(`[data-path="${path}"]`) ??
+	within.querySelector<HTMLElement>(`[data-answers="${path}"] :is(input, select, button)`)
+/** @param path of a field, or of a list or of questions that the step asks for */
+export function focusField(within: HTMLElement | null, path: string): void {
+	const field = within && fieldOf(within, path)
+	field?.focus()
+	field?.scrollIntoView({ block: 'nearest' })
+}
 const seen = (element: HTMLElement): boolean => element.offsetParent !== null
 /**
  * @param within the step on screen; @param missing paths still to measure, in the order of the
@@ -12,7 +22,7 @@ export function focusNext(within: HTMLElement, missing: readonly string[]): bool
 		return element !== null && element !== undefined
 	}
 	for (const path of missing) {
-		const field = within.querySelector<HTMLElement>(`[data-path="${path}"]`)
+		const field = fieldOf(within, path)
 		if (field && field !== document.activeElement) return focus(field)
 	}
 	// a question that is not settled: it opens
