@@ -93,7 +93,5 @@ export function twoWays(
 		return undefined
 	const decimal = parseNumber(text, instrument.unit)
 	const between = parseNumber(text, instrument.unit, 'between')
-	return decimal.ok && between.ok
-		? { decimal: decimal.values, between: between.values }
-		: undefined
+	return decimal.ok && between.ok ? { decimal: decimal.values, between: between.values } : undefined
 }
