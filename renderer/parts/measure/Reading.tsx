@@ -1,6 +1,6 @@
 /** A number with its repeats, or text: typed, judged at once, compared with the last visit. */
 import { Box, TextField, Typography } from '@mui/material'
-import { type CSSProperties, type ReactNode, useContext, useEffect, useState } from 'react'
+import { type CSSProperties, type ReactNode, useContext, useEffect, useRef, useState } from 'react'
 import type { FieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import { withNotMeasured, withRaw, withValue } from '../draft-path.ts'
 import { numberNote, textNote } from '../fieldNote.ts'
@@ -18,6 +18,7 @@ import {
 } from './fieldState.ts'
 import { lastVisitWords, meanWords } from './readingWords.ts'
 import { undone } from './undone.ts'
+import { WhichWay } from './WhichWay.tsx'
 import { WhyNot } from './WhyNot.tsx'
 
 /** The text under the hand, before it is a value; undefined where the draft's own stands. */
@@ -90,13 +91,16 @@ function slotsOf(path: string, meta: FieldMeta, { error, warning }: Judged, isRe
 export function Reading({ meta, ...field }: FieldProps & { meta: FieldMeta }) {
 	const { path, draft, change, before } = field
 	const [typed, setTyped] = useTyped()
+	const box = useRef<HTMLDivElement>(null)
 	const takeBlock = useContext(PasteBlock)
 	const text = typed ?? storedText(field)
 	const judged = judge(path, text)
 	const reason = meta.kind === 'number' ? draft.visit.notMeasured?.[path] : undefined
-	const says = judged.error ?? judged.warning ?? meanWords(path, meta, draft.visit)
+	// what is asked stands with its buttons
+	const trouble = judged.ways ? '' : (judged.error ?? judged.warning)
+	const says = trouble ?? meanWords(path, meta, draft.visit)
 	return (
-		<Box sx={meta.kind === 'number' ? numberNote : textNote}>
+		<Box ref={box} sx={meta.kind === 'number' ? numberNote : textNote}>
 			<TextField
 				fullWidth
 				size="small"
@@ -116,6 +120,18 @@ export function Reading({ meta, ...field }: FieldProps & { meta: FieldMeta }) {
 				}}
 				slotProps={slotsOf(path, meta, judged, reason !== undefined)}
 			/>
+			{judged.ways && (
+				<WhichWay
+					name={nameOf(path)}
+					says={judged.error}
+					ways={judged.ways}
+					choose={(clear) => {
+						setTyped(undefined)
+						keep(field, clear)
+						box.current?.querySelector('input')?.focus()
+					}}
+				/>
+			)}
 			{reason === undefined ? null : (
 				<WhyNot
 					name={nameOf(path)}

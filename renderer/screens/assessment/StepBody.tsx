@@ -1,18 +1,16 @@
 /** The step on screen: its measures, and what belongs to it alone. */
 import { Box, Typography } from '@mui/material'
-import { type FocusEvent, type KeyboardEvent, type ReactNode, type RefObject, useId } from 'react'
+import { type FocusEvent, type KeyboardEvent, type RefObject, useId } from 'react'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
-import { FieldRow } from '../../parts/MeasureField.tsx'
 import { TestsWait } from '../../parts/measure/NotToday.tsx'
 import { spokenOnly } from '../../parts/spokenOnly.ts'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
-import { Conditions } from './Conditions.tsx'
 import { Decide } from './decide/Decide.tsx'
 import { Flags } from './Flags.tsx'
-import { Pairs, Surfaces } from './Lists.tsx'
 import { latestBefore } from './latestBefore.ts'
 import { MeasureGroup } from './MeasureGroup.tsx'
 import { narrow } from './narrow.ts'
+import { PlayStep } from './PlayStep.tsx'
 import { Sign } from './sign/Sign.tsx'
 import type { StepProps } from './stepProps.ts'
 import type { Step } from './steps.ts'
@@ -64,9 +62,13 @@ export function StepBody(props: StepBodyProps) {
 				{step.name}
 			</Typography>
 			<TestsWait value={props.assessment?.testsWait}>
-				{step.groups.map((group) => (
-					<MeasureGroup key={group.heading} {...{ group, draft, change, last }} />
-				))}
+				{step.name === 'Play' ? (
+					<PlayStep {...props} last={last} />
+				) : (
+					step.groups.map((group) => (
+						<MeasureGroup key={group.heading} {...{ group, draft, change, last }} />
+					))
+				)}
 				<OfStep {...props} />
 			</TestsWait>
 		</Box>
@@ -83,28 +85,7 @@ const isWrong = (field: Element): boolean => field.getAttribute('aria-invalid') 
 
 /** What stands on one step alone. */
 function OfStep(props: StepBodyProps) {
-	const { draft, change } = props
 	switch (props.step.name) {
-		case 'Play':
-			return (
-				<>
-					<Sheet title="Surfaces" answers="play.surfaces">
-						<Surfaces draft={draft} change={change} />
-					</Sheet>
-					<Sheet title="Conditions">
-						<Conditions draft={draft} change={change} goTo={props.goTo} />
-					</Sheet>
-					<Sheet title="Pairs the player owns" answers="footwear">
-						<Pairs draft={draft} change={change} />
-					</Sheet>
-					<FieldRow
-						paths={['notes']}
-						hint="For the clinician alone: no document carries them"
-						draft={draft}
-						change={change}
-					/>
-				</>
-			)
 		case 'Flags':
 			return (
 				<Box data-answers="screening">
@@ -118,18 +99,4 @@ function OfStep(props: StepBodyProps) {
 		default:
 			return null
 	}
-}
-interface SheetProps {
-	title: string
-	/** What a visit is told to lack where nothing stands in it. */
-	answers?: string
-	children: ReactNode
-}
-function Sheet({ title, answers, children }: SheetProps) {
-	return (
-		<Box component="section" aria-label={title} data-answers={answers}>
-			<Typography variant="h2">{title}</Typography>
-			{children}
-		</Box>
-	)
 }

@@ -13,7 +13,7 @@ import { focusField } from './nextThing.ts'
 import { ResultArea } from './results/ResultArea.tsx'
 import { StepBody } from './StepBody.tsx'
 import type { StepProps } from './stepProps.ts'
-import { asksOf, type Step, stepNamed, stepsFor } from './steps.ts'
+import { asksAbout, asksOf, type Step, stepNamed, stepsFor } from './steps.ts'
 import { useAssessment } from './useAssessment.ts'
 import type { OpenDraft } from './useDraft.ts'
 import { useNextThing } from './useNextThing.ts'
@@ -70,7 +70,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	}, [])
 	const { goTo, goOn, wanted, asked } = useSteps({ open, steps, step, stepBox, heading, clear })
 	const mine = asksOf(step)
-	const missing = assessment?.missing.filter(({ path }) => mine.includes(path)) ?? []
+	const missing = assessment?.missing.filter(({ path }) => asksAbout(step, path)) ?? []
 	const lacks = lacksOf(mine, draft.raw, missing)
 	const next = useNextThing(stepBox, lacks, setSaid)
 	const paste = usePaste(step, change)

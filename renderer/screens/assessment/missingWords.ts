@@ -1,5 +1,6 @@
 /** What a step still lacks, in short names. Pure. */
 import { measureAt } from '../../../shared/engine/visit/measures/catalogue.ts'
+import { capital } from '../../../shared/engine/words/words.ts'
 import { nameOf, sideOf } from '../../parts/measure/fieldState.ts'
 
 export interface Lack {
@@ -15,7 +16,11 @@ const otherNames: Readonly<Record<string, string>> = {
 	screening: 'Warning signs',
 	footwear: 'Pairs owned',
 }
-const nameAt = (path: string): string => otherNames[path] ?? nameOf(path)
+/** Of a field in a row of a list the engine says which row is meant. */
+const nameAt = (path: string, says = ''): string =>
+	otherNames[path] ?? (path.startsWith('conditions.') && says ? capital(says) : nameOf(path))
+const isOf = (path: string, asked: readonly string[]): boolean =>
+	asked.some((one) => path === one || path.startsWith(`${one}.`))
 
 /**
  * What cannot be read stands first, then what is missing, in the order of the walk.
@@ -24,13 +29,16 @@ const nameAt = (path: string): string => otherNames[path] ?? nameOf(path)
 export function lacksOf(
 	asked: readonly string[],
 	raw: Readonly<Record<string, string>>,
-	missing: readonly { path: string }[],
+	missing: readonly { path: string; says: string }[],
 ): Lack[] {
-	const unread = asked.filter((path) => raw[path] !== undefined)
-	const rest = missing.map(({ path }) => path).filter((path) => !unread.includes(path))
+	const unread = [
+		...asked.filter((path) => raw[path] !== undefined),
+		...Object.keys(raw).filter((path) => !asked.includes(path) && isOf(path, asked)),
+	]
+	const rest = missing.filter(({ path }) => !unread.includes(path))
 	return [
 		...unread.map((path) => ({ path, name: nameAt(path), unread: true })),
-		...rest.map((path) => ({ path, name: nameAt(path), unread: false })),
+		...rest.map(({ path, says }) => ({ path, name: nameAt(path, says), unread: false })),
 	]
 }
 /** Left and right of one measure are one name: 'Ball width, both'. */

@@ -2,6 +2,7 @@
  * The referral letter: urgency and request first, then summary, reasons, what is held, findings,
  * what was done, question, enclosures, copies, consent.
  */
+import { type RecordedCondition, saidConditions } from '../conditions/query.ts'
 import { isHeld } from '../facts/held.ts'
 import { ageYears } from '../visit/age.ts'
 import { isPlanDeclined, needsInterpreter } from '../visit/agreement.ts'
@@ -60,7 +61,7 @@ const summary: Section = (input, _notes, t) => {
 		say(
 			[
 				seen,
-				historyWords(visit.conditions ?? [], t),
+				historyWords(saidConditions(visit), t),
 				medicinesWords(input, t),
 				...interpreterWords(input, t),
 			].join(' '),
@@ -85,10 +86,9 @@ function medicinesWords(input: ReportInput, t: Speak): string {
 			.join('; '),
 	})
 }
-type Conditions = NonNullable<ReportInput['visit']['conditions']>
 const byStatus = { current: 0, recovering: 1, past: 2 } as const
 /** All that is recorded, what is there now first. */
-function historyWords(conditions: Conditions, t: Speak): string {
+function historyWords(conditions: readonly RecordedCondition[], t: Speak): string {
 	if (conditions.length === 0) return t('referral.noHistory')
 	const history = conditions
 		.toSorted((one, other) => byStatus[one.status] - byStatus[other.status])

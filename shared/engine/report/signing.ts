@@ -120,6 +120,14 @@ const notYetValues: Reason = ({ raw }) => {
 	if (first === undefined) return []
 	return [{ path: first, ...state('signing.not-yet-values', { fields: others.length + 1 }) }]
 }
+/** What is in the record says how it stands: current, recovering or past. */
+const conditionsWithoutStatus: Reason = ({ assessment }) => {
+	const unsaid = assessment.missing.filter(({ path }) => /^conditions\.\d+\.status$/.test(path))
+	const [first] = unsaid
+	if (first === undefined) return []
+	const conditions = unsaid.length
+	return [{ path: first.path, ...state('signing.condition-without-status', { conditions }) }]
+}
 const linesWithoutWords: Reason = ({ decisions }) =>
 	decisions.lines.flatMap(({ choice, findingId, says }): SigningBlock[] => {
 		if (says?.trim()) return []
@@ -182,6 +190,7 @@ const reasons: readonly Reason[] = [
 	overtakenElements,
 	overtakenModelsAndWork,
 	notYetValues,
+	conditionsWithoutStatus,
 	linesWithoutWords,
 	highRaiseWithoutReason,
 	referralNotRecorded,

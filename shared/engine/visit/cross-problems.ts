@@ -4,11 +4,17 @@ import { type Problem, problemOf } from './problems.ts'
 import { bothSides } from './sides.ts'
 import type { Side, Visit } from './visit.ts'
 
+/** The lowest stature against each reading of sitting height. */
 function bodyProblems({ body }: Visit): Problem[] {
-	const { statureCm, sittingHeightCm } = body ?? {}
-	if (statureCm === undefined || sittingHeightCm === undefined || sittingHeightCm < statureCm)
-		return []
-	return [problemOf('body.sittingHeightCm', 'not-below-stature', sittingHeightCm, { statureCm })]
+	const statures = [body?.statureCm ?? []].flat()
+	const sitting = [body?.sittingHeightCm ?? []].flat()
+	if (statures.length === 0) return []
+	const statureCm = Math.min(...statures)
+	return sitting
+		.filter((heightCm) => heightCm >= statureCm)
+		.map((heightCm) =>
+			problemOf('body.sittingHeightCm', 'not-below-stature', heightCm, { statureCm }),
+		)
 }
 function bornBefore({ player: { birthDate }, visitDate }: Visit): Problem[] {
 	const path = 'player.birthDate'

@@ -40,6 +40,11 @@ export const signingSentences = {
 		clinician: ({ fields }) =>
 			`Fields that are not a value yet: ${fields}. Correct or clear each one.`,
 	}),
+	'signing.condition-without-status': sentence<{ conditions: number }>({
+		clinician: ({ conditions }) =>
+			`Conditions of which nobody said how they stand: ${conditions}. Choose current, recovering ` +
+			'or past, or take the condition out.',
+	}),
 	'signing.changed-without-words': sentence<{ finding: string }>({
 		clinician: ({ finding }) =>
 			`A changed line has no words (${finding}). Write the words that stand, or accept or drop it.`,
