@@ -21,6 +21,7 @@ import type { ReportInput } from './inputs.ts'
 import { insertOf } from './insert-of.ts'
 import { planOf } from './plan-of.ts'
 import { alertFor, doNowFor } from './player/actions.ts'
+import { loadBlocks } from './player/load.ts'
 import { featuresInWords, pairsAlike, pairsToFind } from './player/next-pair.ts'
 import { pairRows, untilFootReview } from './player/pairs.ts'
 import { labelsOf } from './player/size.ts'
@@ -42,6 +43,7 @@ const purpose: Part = ({ visit }, t) => [
 	say(t('guardian.seen', { name: visit.player.givenName, date: dateWords(visit.visitDate) })),
 ]
 const doNow: Part = (input, t) => doNowFor(readerOf('guardian', input), input, t)
+const play: Part = (input, t) => loadBlocks(planOf(input), t)
 const keepsFootwear = ({ withheld = [] }: ReportInput): boolean => withheld.includes('footwear')
 /** Pairs with which something is to be done. */
 const pairs: Part = (input, t) => {
@@ -183,6 +185,7 @@ const parts: readonly Part[] = [
 	stop,
 	purpose,
 	doNow,
+	play,
 	untilReview,
 	pairs,
 	buy,
