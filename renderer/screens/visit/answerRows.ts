@@ -4,7 +4,7 @@ import type { Answer, AnswerFields } from '../../../shared/engine/visit/answers.
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { featureName } from '../../../shared/engine/words/en/features.ts'
 import { elementName } from '../../../shared/engine/words/en/insert-names.ts'
-import { questionName } from '../../../shared/engine/words/en/prescription.ts'
+import { questionName } from '../../../shared/engine/words/en/question-names.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { assessmentOf } from './rows.ts'

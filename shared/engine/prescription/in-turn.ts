@@ -86,14 +86,22 @@ export function inTurn(
 		const turn = turnOf(question, now, proposed, decisions, mayTurn)
 		asked.push({ ...turn, changedBy: turnedBy.get(question.id) ?? [] })
 		const next = turn.answer ? settle(now, turn.answer, from) : now
-		if (next !== now && turn.answer && turns(turn.answer))
-			for (const { id } of ordered.slice(at + 1))
-				if (isTurned(id, now, next, from))
-					turnedBy.set(id, [...(turnedBy.get(id) ?? []), question.id])
+		for (const id of turnedIn(ordered.slice(at + 1), now, next, from))
+			turnedBy.set(id, [...(turnedBy.get(id) ?? []), question.id])
 		now = next
 	}
 	return { plan: now, turns: asked }
 }
+/** Those of the questions whose proposal is another one now. */
+const turnedIn = (
+	questions: readonly Kept<Question>[],
+	before: SettledPlan,
+	after: SettledPlan,
+	from: PlannedFrom,
+): string[] =>
+	before === after
+		? []
+		: questions.flatMap(({ id }) => (isTurned(id, before, after, from) ? [id] : []))
 function isTurned(id: string, before: SettledPlan, after: SettledPlan, from: PlannedFrom): boolean {
 	if (id !== 'review') return contentIn(id, before) !== contentIn(id, after)
 	return contentIn(id, withReviewLeft(before, from)) !== contentIn(id, withReviewLeft(after, from))
