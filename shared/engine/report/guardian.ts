@@ -23,6 +23,7 @@ import type { ReportInput } from './inputs.ts'
 import { insertOf } from './insert-of.ts'
 import { planOf } from './plan-of.ts'
 import { alertFor, doNowFor } from './player/actions.ts'
+import { loadBlocks } from './player/load.ts'
 import { featuresInWords, pairsAlike, pairsToFind } from './player/next-pair.ts'
 import { pairRows, untilFootReview } from './player/pairs.ts'
 import { labelsOf } from './player/size.ts'
@@ -49,6 +50,7 @@ const purpose: Part = ({ visit }, t) => [
 	),
 ]
 const doNow: Part = (input, t) => doNowFor(readerOf('guardian', input), input, t)
+const play: Part = (input, t) => loadBlocks(planOf(input), t)
 const keepsFootwear = ({ withheld = [] }: ReportInput): boolean => withheld.includes('footwear')
 /** Pairs with which something is to be done. */
 const pairs: Part = (input, t) => {
@@ -190,6 +192,7 @@ const parts: readonly Part[] = [
 	stop,
 	purpose,
 	doNow,
+	play,
 	untilReview,
 	pairs,
 	buy,

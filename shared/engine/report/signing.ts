@@ -6,8 +6,8 @@ import { isMinor } from '../facts/age.ts'
 import { isHeld } from '../facts/held.ts'
 import type { Assessment } from '../findings/assessment.ts'
 import { overtakenDecision } from '../insert/decided.ts'
-import { answerTo, openQuestions } from '../prescription/answers.ts'
-import { settledPlan } from '../prescription/settled.ts'
+import { answerTo } from '../prescription/answers.ts'
+import { openNow, settledPlan } from '../prescription/settled.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { type Decisions, overtakenLine } from '../visit/decisions.ts'
 import { bothSides } from '../visit/sides.ts'
@@ -58,7 +58,7 @@ const gateParts = ({ prescription: { gate } }: Assessment) => [gate.person, gate
 export const gateFirst = ({ prescription: { gate } }: Assessment): boolean => isHeld(gate, 'sport')
 /** Each caution is read inside its question. */
 const openStill: Reason = ({ assessment, decisions }) => {
-	const open = openQuestions(decisions, assessment.prescription).filter(
+	const open = openNow(assessment, decisions).filter(
 		({ id }) => id === 'gate' || !gateFirst(assessment),
 	)
 	return open.length === 0

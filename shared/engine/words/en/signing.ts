@@ -3,7 +3,7 @@
 import { sentence } from '../sentence.ts'
 import { amount, listed } from './format.ts'
 import { coreQuestionNames } from './gate.ts'
-import { questionName } from './prescription.ts'
+import { questionName } from './question-names.ts'
 import { actionWords } from './terms.table.ts'
 
 export const signingSentences = {
