@@ -31,6 +31,7 @@ import {
 	reportOf,
 } from './freezing.ts'
 import type { Amends } from './memory.ts'
+import { revisionOf } from './put-draft.ts'
 import { amendmentOf } from './reports.ts'
 import { earlierVisits, latest } from './visits.ts'
 
@@ -128,19 +129,30 @@ export async function previewDraft(
 export async function signVisit(
 	memory: Needs,
 	deps: Deps,
-	{ draftId }: InputOf<'visits.sign'>,
+	{ draftId, revision }: InputOf<'visits.sign'>,
 ): Promise<OutputOf<'visits.sign'>> {
 	const at = deps.now()
 	const moment: Moment = { signedAt: at.toISOString(), signedOn: dayHere(at) }
 	const composed = compose(memory, deps, draftId, moment)
+	refuseUnseen(deps, draftId, revision)
 	const person = memory.people.acts()
 	refuseUnready(memory, composed)
 	const pages = await drawWhileUnchanged(memory, deps, draftId, composed)
 	const signed = freeze(composed, moment, person, pages)
 	keepSigned(deps, composed, signed, pages, draftId)
-	memory.drafts.drop(draftId)
+	const { visitId, signedAt } = signed
+	memory.drafts.drop(draftId, { how: 'signed', visitId, at: signedAt, by: person.name })
 	memory.players.visitsChanged(composed.playerId)
 	return { visitId: signed.visitId }
+}
+/** @throws Refusal where others typed something that whoever signs was not shown */
+function refuseUnseen(deps: Deps, draftId: string, revision: string | undefined): void {
+	if (revision === undefined || revision === revisionOf(needDraft(deps, draftId))) return
+	throw new Refusal(
+		'visits.changed-meanwhile',
+		'Something was typed into this visit in another window meanwhile. Nothing was signed: look it ' +
+			'over and sign again.',
+	)
 }
 /** @throws Refusal where entries are no values yet, or something stands undecided */
 function refuseUnready(

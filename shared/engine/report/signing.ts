@@ -10,7 +10,9 @@ import { answerTo } from '../prescription/answers.ts'
 import { openNow, settledPlan } from '../prescription/settled.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { type Decisions, overtakenLine } from '../visit/decisions.ts'
+import { twoOf } from '../visit/entry-at.ts'
 import { bothSides } from '../visit/sides.ts'
+import type { TypedTwice } from '../visit/typed-twice.ts'
 import type { Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
 import { agreementBlocks } from './agreement-blocks.ts'
@@ -32,6 +34,9 @@ interface Entries {
 	decisions: Decisions
 	/** Fields that are not a value yet, as typed. */
 	raw: Readonly<Record<string, string>>
+	/** The visit itself, and which of its entries were typed twice; without them none was. */
+	visit?: Visit
+	typedTwice?: readonly TypedTwice[] | undefined
 }
 interface Draft extends Entries {
 	assessment: Assessment
@@ -42,12 +47,12 @@ const linesPath = 'decisions.lines'
  * @returns one reason each, with its remedy; none where the visit may be signed
  */
 export function signingBlocks(
-	{ visit, decisions, raw }: Entries,
+	entries: Entries,
 	assessment: Assessment | undefined,
 	protocol: Protocol,
 ): SigningBlock[] {
 	if (!assessment) return [{ path: 'visit', ...state('signing.not-assessed') }]
-	const draft: Draft = { visit, decisions, raw, assessment, protocol }
+	const draft: Draft = { ...entries, assessment, protocol }
 	return reasons.flatMap((reason) => reason(draft))
 }
 
@@ -115,6 +120,14 @@ const overtakenModelsAndWork: Reason = ({ assessment, decisions }) => {
 	const marks = overtakenMarks(decisions, assessment).length
 	return marks === 0 ? [] : [{ path: linesPath, ...state('signing.overtaken-marks', { marks }) }]
 }
+/** Of two entries of one field one is chosen by a person. */
+const twoTyped: Reason = ({ visit, decisions, raw, typedTwice = [] }) =>
+	visit === undefined
+		? []
+		: typedTwice.map((line) => ({
+				path: line.path,
+				...state('signing.typed-twice', twoOf({ visit, decisions, raw }, line)),
+			}))
 const notYetValues: Reason = ({ raw }) => {
 	const [first, ...others] = Object.keys(raw)
 	if (first === undefined) return []
@@ -189,6 +202,7 @@ const reasons: readonly Reason[] = [
 	overtakenLines,
 	overtakenElements,
 	overtakenModelsAndWork,
+	twoTyped,
 	notYetValues,
 	conditionsWithoutStatus,
 	linesWithoutWords,

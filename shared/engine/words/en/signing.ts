@@ -1,11 +1,22 @@
 /** What keeps a visit from being signed, each with its remedy. */
 
+import type { Entry, Tree } from '../../visit/entries.ts'
+import { privateTopicAt } from '../../visit/private.ts'
 import { sentence } from '../sentence.ts'
 import { amount, listed } from './format.ts'
 import { coreQuestionNames } from './gate.ts'
 import { questionName } from './question-names.ts'
 import { actionWords } from './terms.table.ts'
+import { entryName, entryWords } from './typed-twice.ts'
 
+/** Two entries of one field: what stands, and what was typed too. */
+type TwoTyped = {
+	keys: readonly string[]
+	/** what the pair is called that it is of */
+	pair: string | undefined
+	stands: Entry | Tree | null
+	other: Entry | Tree | null
+}
 export const signingSentences = {
 	'signing.not-assessed': sentence({
 		clinician: () =>
@@ -112,5 +123,12 @@ export const signingSentences = {
 	}),
 	'signing.chaperone-why': sentence({
 		clinician: () => 'No chaperone was offered. Write why.',
+	}),
+	'signing.typed-twice': sentence<TwoTyped>({
+		clinician: ({ keys, pair, stands, other }) =>
+			privateTopicAt(keys.slice(1).join('.')) === 'safeguarding'
+				? 'An entry for clinicians alone was typed twice. A clinician keeps one of the two.'
+				: `${entryName(keys, pair)} was typed twice: ${entryWords(stands, keys)} stands, ` +
+					`${entryWords(other, keys)} was typed too. Keep one of the two, above.`,
 	}),
 }
