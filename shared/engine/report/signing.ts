@@ -34,8 +34,7 @@ interface Entries {
 	decisions: Decisions
 	/** Fields that are not a value yet, as typed. */
 	raw: Readonly<Record<string, string>>
-	/** The visit itself, and which of its entries were typed twice; without them none was. */
-	visit?: Visit
+	/** Which of its entries were typed twice; without them none was. */
 	typedTwice?: readonly TypedTwice[] | undefined
 }
 interface Draft extends Entries {
