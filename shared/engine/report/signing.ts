@@ -121,12 +121,10 @@ const overtakenModelsAndWork: Reason = ({ assessment, decisions }) => {
 }
 /** Of two entries of one field one is chosen by a person. */
 const twoTyped: Reason = ({ visit, decisions, raw, typedTwice = [] }) =>
-	visit === undefined
-		? []
-		: typedTwice.map((line) => ({
-				path: line.path,
-				...state('signing.typed-twice', twoOf({ visit, decisions, raw }, line)),
-			}))
+	typedTwice.map((line) => ({
+		path: line.path,
+		...state('signing.typed-twice', twoOf({ visit, decisions, raw }, line)),
+	}))
 const notYetValues: Reason = ({ raw }) => {
 	const [first, ...others] = Object.keys(raw)
 	if (first === undefined) return []
