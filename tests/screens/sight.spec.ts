@@ -161,7 +161,11 @@ test.describe('in sight', () => {
 			sex: 'female',
 		}
 		const { playerId } = await hostCall(page, 'players.save', { player })
-		const draftId = await decideOn(page, playerId, '2027-01-20')
+		const { draft } = await hostCall(page, 'drafts.open', { playerId, visitDate: '2027-01-20' })
+		const { content, draftId } = draft
+		const decisions = { ...content.decisions, consentNoted: true }
+		await hostCall(page, 'drafts.save', { draftId, content: { ...content, decisions } })
+		await decideOn(page, playerId, '2027-01-20')
 		const { visitId } = await hostCall(page, 'visits.sign', { draftId })
 		await hostCall(page, 'visits.amend', { visitId, reason: 'The sides were swapped' })
 		await open(page, 'quarrington')
