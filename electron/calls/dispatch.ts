@@ -32,6 +32,7 @@ export interface DispatchNeeds {
 const unattended: readonly CallName[] = [
 	'session.status',
 	'drafts.save',
+	'drafts.look',
 	'season.progress',
 	'squad.progress',
 	'squad.open',

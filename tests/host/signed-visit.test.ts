@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { documentSentences } from '../../shared/engine/words/speak.ts'
+import { agreed } from '../agreed.ts'
 import { open, passphrase, signed, withPlayer } from './bench-app.ts'
 
 describe('a signed visit', () => {
@@ -29,7 +30,7 @@ describe('a signed visit', () => {
 						ankles: { right: { lungeCm: 8 } },
 						notes: 'another secret',
 					},
-					decisions: { ...draft.content.decisions, consentNoted: true },
+					decisions: { ...draft.content.decisions, ...agreed },
 				},
 			})
 			await app.ask('visits.sign', { draftId })
@@ -95,7 +96,7 @@ describe('a signed visit', () => {
 				content: {
 					...draft.content,
 					visit: { ...draft.content.visit, notes: 'right side' },
-					decisions: { ...draft.content.decisions, consentNoted: true },
+					decisions: { ...draft.content.decisions, ...agreed },
 				},
 			})
 			expect(await app.ask('visits.sign', { draftId })).toEqual({ visitId })

@@ -1,10 +1,11 @@
 import type { Handlers } from '../../calls/handlers.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
-import { amendVisit, openDraft, saveDraft } from './drafts.ts'
+import { amendVisit, openDraft } from './drafts.ts'
 import { addNote, countersign, markInError, visitHistory } from './notes.ts'
 import { accessiblePage } from './page.ts'
 import { handedOver, openReport } from './reports.ts'
+import { lookAtDraft, saveDraft } from './saving.ts'
 import { previewDraft, signVisit } from './signing.ts'
 import { openVisit } from './visits.ts'
 
@@ -15,6 +16,7 @@ export const visitCalls = (memory: Needs, deps: Deps) =>
 	({
 		'drafts.open': (input) => openDraft(memory, deps, input),
 		'drafts.save': (input) => saveDraft(memory, deps, input),
+		'drafts.look': (input) => lookAtDraft(memory, deps, input),
 		'drafts.preview': (input) => previewDraft(memory, deps, input),
 		'visits.sign': (input) => signVisit(memory, deps, input),
 		'visits.open': (input) => openVisit(deps, input),

@@ -1,30 +1,21 @@
 /** Drafts: one is open for a player at a time, and saved as it is typed. */
-import { randomUUID } from 'node:crypto'
 import type { DraftContent, InputOf, OutputOf } from '../../../shared/contract.ts'
-import { putBack } from '../../../shared/desk/ledger/put-back.ts'
-import { stampChanges } from '../../../shared/desk/outreach/stamps.ts'
-import { keepingRestricted, seesRestricted } from '../../../shared/desk/visits/restricted.ts'
 import { noDecisions } from '../../../shared/engine/visit/decisions.ts'
-import { SealBroken } from '../../store/seal.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { type KeptDraft, keptDraft, openKeptDraft } from './kept-draft.ts'
-import type { Amends, OpenDraft } from './memory.ts'
+import { type KeptDraft, openKeptDraft } from './kept-draft.ts'
+import type { OpenDraft } from './memory.ts'
 import { hasNote } from './notes.ts'
+import type { OtherWindow } from './presence.ts'
+import { putDraft, revisionOf } from './put-draft.ts'
 import { earlierVisits, latest } from './visits.ts'
-
-/**
- * A draft is saved every second: its changes stand in the audit trail once per person and this
- * long.
- */
-const draftLogMs = 10 * 60_000
 
 /** The draft of a player that is open, or a new one. */
 export function openDraft(
 	memory: Pick<Memory, 'players' | 'drafts' | 'people'>,
 	deps: Deps,
-	{ playerId, visitDate }: InputOf<'drafts.open'>,
+	{ playerId, visitDate, window }: InputOf<'drafts.open'>,
 ): OutputOf<'drafts.open'> {
 	const { players, drafts } = memory
 	const { player } = players.entry(playerId)
@@ -35,13 +26,21 @@ export function openDraft(
 		)
 	const [open] = drafts.of(players.idsOf(playerId))
 	const { visits, lacking } = earlierVisits(players, deps, playerId, open?.[1].amends?.visitId)
-	const beside = { earlier: visits, ...(lacking.length > 0 && { lacking }) }
+	const amends = open?.[1].amends
+	const beside = {
+		earlier: visits,
+		...(lacking.length > 0 && { lacking }),
+		...(amends && { amends: { visitId: amends.visitId, reason: amends.reason } }),
+	}
 	if (open) {
 		const [draftId] = open
-		const { content, savedAt } = needDraft(deps, draftId)
+		const kept = needDraft(deps, draftId)
+		const { content, savedAt } = kept
+		const others = opensHere(memory, deps, draftId, window)
 		// a corrected birth date counts at once, as it does when the visit is signed
 		const current = { ...content, visit: { ...content.visit, player } }
-		return { draft: { draftId, playerId, savedAt, content: current }, ...beside }
+		const revision = revisionOf(kept)
+		return { draft: { draftId, playerId, savedAt, revision, content: current }, others, ...beside }
 	}
 	if (player.birthDate >= visitDate)
 		throw new Refusal(
@@ -54,8 +53,21 @@ export function openDraft(
 		raw: {},
 		decisions: noDecisions,
 	}
-	const { draftId, savedAt } = putDraft(memory, deps, { playerId, content })
-	return { draft: { draftId, playerId, savedAt, content }, ...beside }
+	const { draftId, ...put } = putDraft(memory, deps, { playerId, content })
+	const others = opensHere(memory, deps, draftId, window)
+	return { draft: { draftId, playerId, ...put, content }, others, ...beside }
+}
+/** Notes that a window opens the draft. @returns which others have it open */
+function opensHere(
+	{ drafts, people }: Pick<Memory, 'drafts' | 'people'>,
+	{ now }: Deps,
+	draftId: string,
+	window: string | undefined,
+): OtherWindow[] {
+	const at = now()
+	const { personId = '', name: by = '' } = people.atWork ?? {}
+	if (window !== undefined) drafts.presence.looks(draftId, { window, personId, by, at })
+	return drafts.presence.others(draftId, window, at)
 }
 /**
  * The entries of a draft, for lists: undefined where it is not on the disk, or cannot be read. Who
@@ -92,55 +104,6 @@ export function draftToSign(deps: Deps, draftId: string): KeptDraft {
 		)
 	return draft
 }
-/** What was typed into a draft. */
-interface Typed {
-	playerId: string
-	content: DraftContent
-	amends?: Amends | undefined
-}
-/** The value to be sealed: stamped, and with all that this version does not know of the one before. */
-function sealedValue(
-	{ playerId, content, amends }: Typed,
-	before: KeptDraft | undefined,
-	typed: { at: string; origin: string },
-): KeptDraft['value'] {
-	const whole = before ? putBack(content, before.content, before.unknown) : content
-	return {
-		...(amends && { amends: { ...amends } }),
-		...before?.value,
-		playerId,
-		...stampChanges(before?.value, whole, typed),
-	}
-}
-/** @param before as it was last saved; undefined for a new draft */
-function putDraft(
-	{ drafts, people }: Pick<Memory, 'drafts' | 'people'>,
-	{ store, now }: Deps,
-	typed: Typed,
-	draftId: string = randomUUID(),
-	before?: KeptDraft,
-): { draftId: string; savedAt: string } {
-	const savedAt = now().toISOString()
-	const personId = people.atWork?.personId
-	const loggedMs = drafts.loggedMs(draftId, personId)
-	const isDue = loggedMs === undefined || Math.abs(now().getTime() - loggedMs) > draftLogMs
-	const value = sealedValue(typed, before, { at: savedAt, origin: store.origin })
-	store.together(() => {
-		store.saveDraft(draftId, savedAt, value)
-		if (isDue)
-			store.audit({
-				function: drafts.byId.has(draftId) || loggedMs !== undefined ? 'update' : 'create',
-				objectRef: `draft:${draftId}`,
-				playerId: typed.playerId,
-			})
-	})
-	if (isDue) drafts.logged(draftId, personId, now().getTime())
-	drafts.take(draftId, typed, savedAt)
-	// where entries of a newer version stand is found again in what is read back
-	if (!before?.unknown.length)
-		drafts.keep(draftId, { savedAt, value, content: typed.content, unknown: [] })
-	return { draftId, savedAt }
-}
 /** @throws Refusal where the draft is not open */
 export function knownDraft({ drafts }: Pick<Memory, 'drafts'>, draftId: string): OpenDraft {
 	const draft = drafts.byId.get(draftId)
@@ -151,31 +114,6 @@ export function knownDraft({ drafts }: Pick<Memory, 'drafts'>, draftId: string):
 				'the player.',
 		)
 	return draft
-}
-export function saveDraft(
-	memory: Pick<Memory, 'drafts' | 'people'>,
-	deps: Deps,
-	{ draftId, content }: InputOf<'drafts.save'>,
-): OutputOf<'drafts.save'> {
-	const { playerId, amends } = knownDraft(memory, draftId)
-	const before = memory.drafts.kept(draftId) ?? beforeSaving(deps, draftId)
-	const role = memory.people.atWork?.role ?? 'nobody'
-	const whole = seesRestricted(role) ? content : keepingRestricted(content, before?.content)
-	const typed = { playerId, content: whole, amends }
-	const { savedAt } = putDraft(memory, deps, typed, draftId, before)
-	return { savedAt }
-}
-/**
- * The draft that is about to be saved over; a damaged one is replaced by what stands on the screen.
- * @throws Refusal where it holds what this version cannot read: that would be lost
- */
-function beforeSaving(deps: Deps, draftId: string): KeptDraft | undefined {
-	try {
-		return keptDraft(deps, draftId)
-	} catch (error) {
-		if (error instanceof SealBroken) return undefined
-		throw error
-	}
 }
 /** A draft that becomes the next version. The signed one is untouched. */
 export function amendVisit(
@@ -197,7 +135,7 @@ export function amendVisit(
 	const content: DraftContent = {
 		visit: visit.visit,
 		raw: {},
-		decisions: { ...visit.decisions, consentNoted: undefined },
+		decisions: { ...visit.decisions, consentNoted: undefined, agreement: undefined },
 	}
 	const amends = { visitId, reason }
 	const { draftId } = putDraft(memory, deps, { playerId: visit.playerId, content, amends })

@@ -7,6 +7,7 @@ import { seenSchema, stampsSchema } from '../../../shared/desk/outreach/stamps.t
 import { SealBroken } from '../../store/seal.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
+import { typistsSchema } from './typists.ts'
 
 /** As it is sealed. What a newer version put beside stays with it. */
 const valueSchema = z.looseObject({
@@ -16,6 +17,7 @@ const valueSchema = z.looseObject({
 	// stamps that cannot be read are as good as none
 	stamps: stampsSchema.optional().catch(undefined),
 	seen: seenSchema.optional().catch(undefined),
+	typists: typistsSchema.optional().catch(undefined),
 })
 export interface KeptDraft {
 	savedAt: string

@@ -3,6 +3,7 @@ import { z } from 'zod'
 import type { Seen, Stamps } from '../../../shared/desk/outreach/stamps.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import type { KeptDraft } from './kept-draft.ts'
+import { type Ended, Presence } from './presence.ts'
 
 /** What makes a draft the next version of a signed visit. */
 export interface Amends {
@@ -41,6 +42,8 @@ export class DraftsMemory {
 	readonly #kept = new Map<string, KeptDraft>()
 	readonly #byId = new Map<string, OpenDraft>()
 	readonly #loggedMs = new Map<string, number>()
+	/** which windows have which draft open */
+	readonly presence = new Presence()
 
 	get byId(): ReadonlyMap<string, OpenDraft> {
 		return this.#byId
@@ -62,8 +65,9 @@ export class DraftsMemory {
 		this.#kept.delete(draftId)
 		this.#byId.set(draftId, { playerId, visitDate, savedAt, amends })
 	}
-	drop(draftId: string): void {
-		this.#byId.delete(draftId)
+	/** @param ended how it ended, for windows that still have it open */
+	drop(draftId: string, ended: Ended = { how: 'gone' }): void {
+		if (this.#byId.delete(draftId)) this.presence.ends(draftId, ended)
 		this.#kept.delete(draftId)
 	}
 	/** When a person's changes of a draft were last written into the audit trail, in ms. */
@@ -77,5 +81,6 @@ export class DraftsMemory {
 		this.#byId.clear()
 		this.#kept.clear()
 		this.#loggedMs.clear()
+		this.presence.clear()
 	}
 }

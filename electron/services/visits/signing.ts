@@ -11,6 +11,7 @@ import type { Clinic } from '../../../shared/engine/report/clinic.ts'
 import type { KindInput } from '../../../shared/engine/report/kinds.ts'
 import { playerReport } from '../../../shared/engine/report/player.ts'
 import { signingBlocks } from '../../../shared/engine/report/signing.ts'
+import { nameProblems } from '../../../shared/engine/visit/names.ts'
 import { parseVisit } from '../../../shared/engine/visit/parse.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import type { PersonEntry } from '../people/memory.ts'
@@ -30,6 +31,7 @@ import {
 	reportOf,
 } from './freezing.ts'
 import type { Amends } from './memory.ts'
+import { revisionOf } from './put-draft.ts'
 import { amendmentOf } from './reports.ts'
 import { earlierVisits, latest } from './visits.ts'
 
@@ -83,6 +85,13 @@ function compose(
 			parsed.problems,
 		)
 	const visit = parsed.value
+	const unprintable = nameProblems(visit.player)
+	if (unprintable.length > 0)
+		throw new Refusal(
+			'visits.name-cannot-be-printed',
+			'A name of this player cannot be printed. Put it right in the details of the player.',
+			unprintable,
+		)
 	const { decisions } = content
 	const { protocol } = memory.clinic
 	const earlier = earlierVisits(players, deps, playerId, amends?.visitId)
@@ -120,19 +129,30 @@ export async function previewDraft(
 export async function signVisit(
 	memory: Needs,
 	deps: Deps,
-	{ draftId }: InputOf<'visits.sign'>,
+	{ draftId, revision }: InputOf<'visits.sign'>,
 ): Promise<OutputOf<'visits.sign'>> {
 	const at = deps.now()
 	const moment: Moment = { signedAt: at.toISOString(), signedOn: dayHere(at) }
 	const composed = compose(memory, deps, draftId, moment)
+	refuseUnseen(deps, draftId, revision)
 	const person = memory.people.acts()
 	refuseUnready(memory, composed)
 	const pages = await drawWhileUnchanged(memory, deps, draftId, composed)
 	const signed = freeze(composed, moment, person, pages)
 	keepSigned(deps, composed, signed, pages, draftId)
-	memory.drafts.drop(draftId)
+	const { visitId, signedAt } = signed
+	memory.drafts.drop(draftId, { how: 'signed', visitId, at: signedAt, by: person.name })
 	memory.players.visitsChanged(composed.playerId)
 	return { visitId: signed.visitId }
+}
+/** @throws Refusal where others typed something that whoever signs was not shown */
+function refuseUnseen(deps: Deps, draftId: string, revision: string | undefined): void {
+	if (revision === undefined || revision === revisionOf(needDraft(deps, draftId))) return
+	throw new Refusal(
+		'visits.changed-meanwhile',
+		'Something was typed into this visit in another window meanwhile. Nothing was signed: look it ' +
+			'over and sign again.',
+	)
 }
 /** @throws Refusal where entries are no values yet, or something stands undecided */
 function refuseUnready(

@@ -12,6 +12,8 @@ export interface OpenDraft {
 	earlier: readonly Visit[]
 	/** earlier visits that cannot be read, in words */
 	lacking: readonly string[]
+	/** The signed visit that this draft amends, and why; undefined where it amends none. */
+	amends: { reason: string } | undefined
 	draftId: string
 	/** How the last save went. */
 	saved: Saved
@@ -28,7 +30,7 @@ export interface OpenDraft {
 /** @returns the draft once loaded; until then `trouble` says why not */
 export function useDraft(playerId: string): { open?: OpenDraft; trouble: string } {
 	const [content, setContent] = useState<DraftContent>()
-	const [meta, setMeta] = useState<Pick<OpenDraft, 'draftId' | 'earlier' | 'lacking'>>()
+	const [meta, setMeta] = useState<Pick<OpenDraft, 'draftId' | 'earlier' | 'lacking' | 'amends'>>()
 	const [trouble, setTrouble] = useState('')
 	const { saved, latest, dirty, id, begin, put: save, saveNow, closed } = useSaving()
 	const history = useRef(new History())
@@ -60,9 +62,9 @@ export function useDraft(playerId: string): { open?: OpenDraft; trouble: string 
 	const redo = useCallback(() => step('forward'), [step])
 	useEffect(() => {
 		call('drafts.open', { playerId, visitDate: today() }).then(
-			({ draft, earlier, lacking = [] }) => {
+			({ draft, earlier, lacking = [], amends }) => {
 				begin(draft)
-				setMeta({ draftId: draft.draftId, earlier, lacking })
+				setMeta({ draftId: draft.draftId, earlier, lacking, amends })
 				setContent(draft.content)
 			},
 			(error) => setTrouble(wordsOf(error)),

@@ -7,6 +7,8 @@ const separator = '\u0000'
 export const isGroup = (value: unknown): value is Record<string, unknown> =>
 	typeof value === 'object' && value !== null && !Array.isArray(value)
 
+/** The keys of a path. */
+export const keysOfPath = (path: string): string[] => path.split(separator)
 /** A path as it is said to people: keys with dots between them. */
 export const saidPath = (path: string): string => path.replaceAll(separator, '.')
 
@@ -55,7 +57,7 @@ export const isEmptyGroup = (value: unknown): boolean =>
 export function build(leaves: Leaves): Record<string, unknown> {
 	const whole: Record<string, unknown> = {}
 	for (const [path, value] of leaves) {
-		const keys = path.split(separator)
+		const keys = keysOfPath(path)
 		const last = keys.pop() ?? ''
 		let here = whole
 		for (const key of keys) {

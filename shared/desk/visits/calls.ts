@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { clinicRecordSchema, clinicSchema } from '../../engine/report/clinic.ts'
 import { decisionsSchema } from '../../engine/visit/decisions.ts'
+import { mostTypedTwice, typedTwiceSchema } from '../../engine/visit/typed-twice.ts'
 import { visitSchema } from '../../engine/visit/visit.ts'
 import { call, clinicians, desk, staff, treating } from '../workplace/call.ts'
 import { id, nothing, pdf, reason } from '../workplace/shapes.ts'
@@ -14,6 +15,8 @@ export const draftContentSchema = z.strictObject({
 	raw: boundedRecord(200, z.string().max(20_000), 2000),
 	decisions: decisionsSchema,
 	step: z.string().max(40).optional(),
+	/** entries of which two were typed: both are kept until one is chosen */
+	typedTwice: z.array(typedTwiceSchema).max(mostTypedTwice).optional(),
 })
 export type DraftContent = z.infer<typeof draftContentSchema>
 
@@ -54,7 +57,20 @@ const draft = z.strictObject({
 	draftId: id,
 	playerId: id,
 	savedAt: z.string(),
+	/** tells this state of it from others */
+	revision: z.string(),
 	content: draftContentSchema,
+})
+/** The name that a window gives itself, anew whenever its page is loaded. */
+const window = z.string().min(8).max(60)
+const revision = z.string().max(4000)
+/** Another window that has the draft open. */
+const otherWindow = z.strictObject({
+	/** who works there */
+	by: z.string(),
+	since: z.string(),
+	/** the last entry there; absent where nothing was typed yet */
+	typedAt: z.string().optional(),
 })
 const difference = z.strictObject({ path: z.string(), before: z.string(), after: z.string() })
 const handed = z.strictObject({
@@ -76,22 +92,75 @@ export type VisitNote = z.infer<typeof noteSchema>
 export const visitCalls = {
 	/** Resumes the player's open draft, or starts one dated `visitDate`. */
 	'drafts.open': call(
-		z.strictObject({ playerId: id, visitDate: z.iso.date() }),
+		z.strictObject({ playerId: id, visitDate: z.iso.date(), window: window.optional() }),
 		z.strictObject({
 			draft,
+			others: z.array(otherWindow),
 			earlier: z.array(visitSchema),
 			/** earlier visits that cannot be read, in words: the comparison lacks them */
 			lacking: z.array(z.string()).optional(),
+			/** the signed visit that this draft will be the next version of, and why */
+			amends: z.strictObject({ visitId: z.string(), reason: z.string() }).optional(),
 		}),
 		treating,
 	),
 	'drafts.save': call(
-		z.strictObject({ draftId: id, content: draftContentSchema }),
-		z.strictObject({ savedAt: z.string() }),
+		z.strictObject({
+			draftId: id,
+			content: draftContentSchema,
+			/**
+			 * What the window last knew the host to have: what it did not change itself is then left as
+			 * others have it. Without it all that differs is taken as typed now.
+			 */
+			base: draftContentSchema.optional(),
+			window: window.optional(),
+		}),
+		z.strictObject({
+			savedAt: z.string(),
+			revision: z.string(),
+			others: z.array(otherWindow),
+			/** what stands, where that is other than what was sent */
+			content: draftContentSchema.optional(),
+		}),
+		treating,
+	),
+	/** What others typed since, and who else has the draft open; a window asks by itself. */
+	'drafts.look': call(
+		z.strictObject({
+			draftId: id,
+			window,
+			/** the state that it knows; what stands is answered where that is another */
+			revision: revision.optional(),
+			/** the window shows the draft no more */
+			leaves: z.boolean().optional(),
+		}),
+		z.strictObject({
+			others: z.array(otherWindow),
+			savedAt: z.string().optional(),
+			revision: z.string().optional(),
+			content: draftContentSchema.optional(),
+			/** the draft is open no more: signed, or put away, destroyed or joined with another */
+			ended: z
+				.strictObject({
+					how: z.enum(['signed', 'gone']),
+					visitId: z.string().optional(),
+					at: z.string().optional(),
+					by: z.string().optional(),
+				})
+				.optional(),
+		}),
 		treating,
 	),
 	'drafts.preview': call(z.strictObject({ draftId: id }), pdf, treating),
-	'visits.sign': call(z.strictObject({ draftId: id }), z.strictObject({ visitId: id }), treating),
+	'visits.sign': call(
+		z.strictObject({
+			draftId: id,
+			/** the state that was looked over; refused where others typed something since */
+			revision: revision.optional(),
+		}),
+		z.strictObject({ visitId: id }),
+		treating,
+	),
 	'visits.open': call(z.strictObject({ visitId: id }), signedVisitSchema, treating),
 	/**
 	 * Opens a draft that becomes the next version when it is signed. The signed version stays as it

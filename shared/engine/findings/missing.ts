@@ -6,6 +6,7 @@ import { catalogue, sidesOf } from '../visit/measures/catalogue.ts'
 import type { Measure } from '../visit/measures/measure.ts'
 import { pathOn, recordedAt } from '../visit/measures/value.ts'
 import type { Visit } from '../visit/visit.ts'
+import { conditionInWords } from '../words/words.ts'
 import type { PerSide } from './compared.ts'
 
 type Missing = { path: string; says: string }
@@ -19,6 +20,18 @@ const asked: readonly Missing[] = [
 	{ path: 'screening', says: 'the warning-sign questions' },
 	{ path: 'footwear', says: 'the pairs the player owns' },
 ]
+/** A condition that was entered and of which nobody said how it stands. */
+const unsaid = ({ conditions = [] }: Visit): Missing[] =>
+	conditions.flatMap((entered, index) =>
+		entered.status === undefined
+			? [
+					{
+						path: `conditions.${index}.status`,
+						says: `the status of ${conditionInWords(entered, 'clinician')}`,
+					},
+				]
+			: [],
+	)
 function isRecorded(visit: Visit, path: string): boolean {
 	const value = recordedAt(visit, path)
 	if (value !== null && typeof value === 'object') return Object.keys(value).length > 0
@@ -49,7 +62,13 @@ export function missingMeasures(
 		wanted === 'everyone' || (minor && wanted === 'minors')
 	const waits = (path: string) =>
 		limbsTested(path, visit).some((side) => testsWait[side].length > 0)
-	return [...wantedOf(wants, true), ...played, ...wantedOf(wants, false), ...asked]
+	return [
+		...wantedOf(wants, true),
+		...played,
+		...unsaid(visit),
+		...wantedOf(wants, false),
+		...asked,
+	]
 		.filter(({ path }) => !isRecorded(visit, path) && !(path in (visit.notMeasured ?? {})))
 		.filter(({ path }) => !waits(path))
 		.map(({ path, says }) => ({ path, says }))

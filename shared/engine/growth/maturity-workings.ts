@@ -5,6 +5,7 @@ import { equation } from '../findings/formula.ts'
 import { figure } from '../findings/working.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import { bodySize } from '../visit/body-size.ts'
 import type { Visit } from '../visit/visit.ts'
 import { offsetMethodWords } from '../words/en/growth-maturity.ts'
 import { agesOf, type Method } from './estimate.ts'
@@ -52,7 +53,7 @@ export function offsetWorkings(
 				id: `growth.offset-${method.toLowerCase()}`,
 				title: `Maturity offset, ${offsetMethodWords[method]}`,
 				lines: [
-					...equationLines[method](sex, { ageYears, ...visit.body }),
+					...equationLines[method](sex, { ageYears, ...bodySize(visit) }),
 					`Offset ${figure(offset, 1)} years; age at peak height velocity: ` +
 						`${equation(peakAge(ageYears, offset), 'years', 1)}, to the one decimal that the error ` +
 						'bears out',

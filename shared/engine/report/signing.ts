@@ -2,15 +2,20 @@
  * What keeps a visit from being signed: the screen asks it before its button, the host again before
  * anything is frozen. Pure.
  */
+import { isMinor } from '../facts/age.ts'
 import { isHeld } from '../facts/held.ts'
 import type { Assessment } from '../findings/assessment.ts'
 import { overtakenDecision } from '../insert/decided.ts'
-import { answerTo, openQuestions } from '../prescription/answers.ts'
-import { settledPlan } from '../prescription/settled.ts'
+import { answerTo } from '../prescription/answers.ts'
+import { openNow, settledPlan } from '../prescription/settled.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { type Decisions, overtakenLine } from '../visit/decisions.ts'
+import { twoOf } from '../visit/entry-at.ts'
 import { bothSides } from '../visit/sides.ts'
+import type { TypedTwice } from '../visit/typed-twice.ts'
+import type { Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
+import { agreementBlocks } from './agreement-blocks.ts'
 import { overtakenMarks } from './marked.ts'
 
 /** True where screening asks for more than a letter, so that what was done must be written down. */
@@ -25,9 +30,13 @@ interface SigningBlock extends Statement {
 	path: string
 }
 interface Entries {
+	visit: Visit
 	decisions: Decisions
 	/** Fields that are not a value yet, as typed. */
 	raw: Readonly<Record<string, string>>
+	/** The visit itself, and which of its entries were typed twice; without them none was. */
+	visit?: Visit
+	typedTwice?: readonly TypedTwice[] | undefined
 }
 interface Draft extends Entries {
 	assessment: Assessment
@@ -38,12 +47,12 @@ const linesPath = 'decisions.lines'
  * @returns one reason each, with its remedy; none where the visit may be signed
  */
 export function signingBlocks(
-	{ decisions, raw }: Entries,
+	entries: Entries,
 	assessment: Assessment | undefined,
 	protocol: Protocol,
 ): SigningBlock[] {
 	if (!assessment) return [{ path: 'visit', ...state('signing.not-assessed') }]
-	const draft: Draft = { decisions, raw, assessment, protocol }
+	const draft: Draft = { ...entries, assessment, protocol }
 	return reasons.flatMap((reason) => reason(draft))
 }
 
@@ -51,10 +60,10 @@ type Reason = (draft: Draft) => SigningBlock[]
 const answersPath = 'decisions.answers'
 const gateParts = ({ prescription: { gate } }: Assessment) => [gate.person, gate.left, gate.right]
 /** Behind a stop the gate, what was done and the letter are signed at once; the rest may wait. */
-const gateFirst = ({ prescription: { gate } }: Assessment): boolean => isHeld(gate, 'sport')
+export const gateFirst = ({ prescription: { gate } }: Assessment): boolean => isHeld(gate, 'sport')
 /** Each caution is read inside its question. */
 const openStill: Reason = ({ assessment, decisions }) => {
-	const open = openQuestions(decisions, assessment.prescription).filter(
+	const open = openNow(assessment, decisions).filter(
 		({ id }) => id === 'gate' || !gateFirst(assessment),
 	)
 	return open.length === 0
@@ -111,10 +120,26 @@ const overtakenModelsAndWork: Reason = ({ assessment, decisions }) => {
 	const marks = overtakenMarks(decisions, assessment).length
 	return marks === 0 ? [] : [{ path: linesPath, ...state('signing.overtaken-marks', { marks }) }]
 }
+/** Of two entries of one field one is chosen by a person. */
+const twoTyped: Reason = ({ visit, decisions, raw, typedTwice = [] }) =>
+	visit === undefined
+		? []
+		: typedTwice.map((line) => ({
+				path: line.path,
+				...state('signing.typed-twice', twoOf({ visit, decisions, raw }, line)),
+			}))
 const notYetValues: Reason = ({ raw }) => {
 	const [first, ...others] = Object.keys(raw)
 	if (first === undefined) return []
 	return [{ path: first, ...state('signing.not-yet-values', { fields: others.length + 1 }) }]
+}
+/** What is in the record says how it stands: current, recovering or past. */
+const conditionsWithoutStatus: Reason = ({ assessment }) => {
+	const unsaid = assessment.missing.filter(({ path }) => /^conditions\.\d+\.status$/.test(path))
+	const [first] = unsaid
+	if (first === undefined) return []
+	const conditions = unsaid.length
+	return [{ path: first.path, ...state('signing.condition-without-status', { conditions }) }]
 }
 const linesWithoutWords: Reason = ({ decisions }) =>
 	decisions.lines.flatMap(({ choice, findingId, says }): SigningBlock[] => {
@@ -165,10 +190,11 @@ const referralNotRecorded: Reason = ({ assessment, decisions }) => {
 	const { action } = assessment.screening
 	return [{ path: 'decisions.referralDone', ...state('signing.referral-not-recorded', { action }) }]
 }
-const consentNotNoted: Reason = ({ decisions }) =>
-	decisions.consentNoted === true
-		? []
-		: [{ path: 'decisions.consentNoted', ...state('signing.consent-not-noted') }]
+const notAgreed: Reason = ({ visit, assessment, decisions, protocol }) =>
+	agreementBlocks(decisions.agreement, {
+		minor: isMinor(visit, protocol),
+		urgent: gateFirst(assessment),
+	})
 /** In the order in which the screen lists them. */
 const reasons: readonly Reason[] = [
 	openStill,
@@ -176,9 +202,11 @@ const reasons: readonly Reason[] = [
 	overtakenLines,
 	overtakenElements,
 	overtakenModelsAndWork,
+	twoTyped,
 	notYetValues,
+	conditionsWithoutStatus,
 	linesWithoutWords,
 	highRaiseWithoutReason,
 	referralNotRecorded,
-	consentNotNoted,
+	notAgreed,
 ]
