@@ -26,7 +26,7 @@ async function flagsOf(
 	const { draft } = await hostCall(page, 'drafts.open', { playerId, visitDate: '2027-01-20' })
 	const { content } = draft
 	await hostCall(page, 'drafts.save', {
-		draftId: draft.id,
+		draftId: draft.draftId,
 		content: { ...content, visit: { ...content.visit, ...recorded } },
 	})
 	await page.evaluate((to) => {
