@@ -34,8 +34,7 @@ interface Entries {
 	decisions: Decisions
 	/** Fields that are not a value yet, as typed. */
 	raw: Readonly<Record<string, string>>
-	/** The visit itself, and which of its entries were typed twice; without them none was. */
-	visit?: Visit
+	/** Which of its entries were typed twice; without them none was. */
 	typedTwice?: readonly TypedTwice[] | undefined
 }
 interface Draft extends Entries {
@@ -122,12 +121,10 @@ const overtakenModelsAndWork: Reason = ({ assessment, decisions }) => {
 }
 /** Of two entries of one field one is chosen by a person. */
 const twoTyped: Reason = ({ visit, decisions, raw, typedTwice = [] }) =>
-	visit === undefined
-		? []
-		: typedTwice.map((line) => ({
-				path: line.path,
-				...state('signing.typed-twice', twoOf({ visit, decisions, raw }, line)),
-			}))
+	typedTwice.map((line) => ({
+		path: line.path,
+		...state('signing.typed-twice', twoOf({ visit, decisions, raw }, line)),
+	}))
 const notYetValues: Reason = ({ raw }) => {
 	const [first, ...others] = Object.keys(raw)
 	if (first === undefined) return []

@@ -113,7 +113,7 @@ export const conditionLines = ({ conditions = [] }: Pick<Visit, 'conditions'>): 
 		const name = capital(conditionInWords(recorded, 'clinician'))
 		const where = side === 'none' ? '' : `, ${side}`
 		const pain = painWorst === undefined ? '' : `, worst pain ${painWorst} of 10`
-		return `${name}${where}: ${termWords(status)}${pain}`
+		return `${name}${where}: ${status ? termWords(status) : 'status not said'}${pain}`
 	})
 /** 'Match boots: 4.5 mm of room, replace by 1 February 2027'. */
 export function pairLines(
