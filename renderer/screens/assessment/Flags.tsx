@@ -5,6 +5,7 @@
 import { Box, Paper, ToggleButton, Typography } from '@mui/material'
 import { useState } from 'react'
 import { complaints } from '../../../shared/engine/screening/complaints.table.ts'
+import { capital } from '../../../shared/engine/words/words.ts'
 import { FieldRow } from '../../parts/MeasureField.tsx'
 import { coreOf, lineOf } from './coreAsked.ts'
 import { AskedInPrivate, AskedOfEveryone } from './FlagsAsked.tsx'
@@ -28,7 +29,7 @@ function ByConditions({ opened, ...props }: { opened: readonly Opened[] } & Draf
 		>
 			<Typography variant="h2">Asked for what is recorded</Typography>
 			<Typography variant="body2" color="text.secondary" sx={{ mb: 0.5 }}>
-				{names.join('; ')}
+				{capital(names.join('; '))}
 			</Typography>
 			<OpenedQuestions opened={opened} {...props} />
 		</Paper>

@@ -99,7 +99,7 @@ export function Core({ question, open, draft, change, assessment }: CoreProps) {
 				<Question paths={[line]} draft={draft} change={change} marked={false} end={end} />
 			) : (
 				<QuestionLine words={capital(nameOf(id))} end={end}>
-					{unasked ? <ToGroup question={question} open={open} /> : null}
+					{unasked ? <ToGroup question={question} open={open} /> : !kept && 'answered below'}
 				</QuestionLine>
 			)}
 			<Box id={box}>{shown ? <SetAside id={id} draft={draft} change={change} /> : null}</Box>

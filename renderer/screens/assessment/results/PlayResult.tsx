@@ -1,11 +1,10 @@
 /** The player at a glance while the step is typed: the week, what hurts, and what is worn. */
 import { Box, Typography } from '@mui/material'
 import type { ReactNode } from 'react'
-import { isAdult } from '../../../../shared/engine/facts/age.ts'
 import { capital } from '../../../../shared/engine/words/words.ts'
 import { clinicProtocol } from '../../../parts/clinicProtocol.ts'
 import { FactTable } from './parts/FactTable.tsx'
-import { Figure, Quiet, ResultSheet, Waiting } from './parts/ResultSheet.tsx'
+import { Figure, ResultSheet, Waiting } from './parts/ResultSheet.tsx'
 import {
 	conditionLines,
 	type LoadRow,
@@ -28,7 +27,7 @@ export function PlayResult({ assessment, visit }: ResultProps) {
 			) : (
 				<Waiting>The week stands here: sessions, hours and surfaces as they are recorded.</Waiting>
 			)}
-			{rows.length > 0 && <Week rows={rows} adult={isAdult(visit, clinicProtocol)} />}
+			{rows.length > 0 && <Week rows={rows} />}
 			<Box
 				sx={{
 					display: 'grid',
@@ -46,25 +45,18 @@ export function PlayResult({ assessment, visit }: ResultProps) {
 		</ResultSheet>
 	)
 }
-function Week({ rows, adult }: { rows: readonly LoadRow[]; adult: boolean }) {
-	return (
-		<Box>
-			<FactTable
-				label="The week against its limits"
-				head={['Load', 'Now', 'Limit']}
-				rows={rows.map(({ key, name, says, limit, beyond }) => ({
-					key,
-					name,
-					limit,
-					cells: [{ key: 'now', says: beyond ? <strong>{says}, beyond</strong> : says }],
-				}))}
-			/>
-			{adult && (
-				<Quiet>The limits in use are of young players: none is held against an adult.</Quiet>
-			)}
-		</Box>
-	)
-}
+const Week = ({ rows }: { rows: readonly LoadRow[] }) => (
+	<FactTable
+		label="The week against its limits"
+		head={['Load', 'Now', 'Limit']}
+		rows={rows.map(({ key, name, says, limit, beyond }) => ({
+			key,
+			name,
+			limit,
+			cells: [{ key: 'now', says: beyond ? <strong>{says}, beyond</strong> : says }],
+		}))}
+	/>
+)
 interface LinesProps {
 	name: string
 	lines: readonly string[]

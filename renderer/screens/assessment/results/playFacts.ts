@@ -15,7 +15,7 @@ export interface LoadRow {
 	key: string
 	name: string
 	says: string
-	/** Up to what; empty where nothing is published for this player. */
+	/** Up to what; the limits in use are of young players. */
 	limit: string
 	/** The room of the load found it beyond. */
 	beyond: boolean
@@ -84,7 +84,7 @@ export function loadRows(
 				key: code,
 				name,
 				says,
-				limit: young ? limit(visit, protocol) : '',
+				limit: young ? limit(visit, protocol) : 'none for adults',
 				beyond: loading.findings.some((finding) => finding.code === code),
 			},
 		]
