@@ -9,6 +9,7 @@ import { visitSchema } from '../../shared/engine/visit/visit.ts'
 import { Choice } from './measure/Choice.tsx'
 import { Day } from './measure/Day.tsx'
 import type { FieldProps } from './measure/fieldState.ts'
+import { UnlessNotToday } from './measure/NotToday.tsx'
 import { Position } from './measure/Position.tsx'
 import { Reading } from './measure/Reading.tsx'
 import { YesNo } from './measure/YesNo.tsx'
@@ -18,7 +19,12 @@ export { undone } from './measure/undone.ts'
 /** It has a list that depends on another field: the code played. */
 const positionPath = 'play.position'
 
-export function MeasureField(field: FieldProps) {
+export const MeasureField = (field: FieldProps) => (
+	<UnlessNotToday {...field}>
+		<FieldOfKind {...field} />
+	</UnlessNotToday>
+)
+function FieldOfKind(field: FieldProps) {
 	if (field.path === positionPath) return <Position {...field} />
 	const meta = fieldMeta(visitSchema, field.path)
 	switch (meta.kind) {

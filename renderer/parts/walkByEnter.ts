@@ -16,7 +16,7 @@ export function walkByEnter(event: KeyboardEvent<HTMLElement>): void {
 	const all = [
 		...event.currentTarget.querySelectorAll<HTMLElement>(
 			'input:not([type=hidden]):not([aria-hidden=true]), select:not([data-aside]), textarea, ' +
-				'button:not([disabled])',
+				'button:not([disabled], [data-aside])',
 		),
 	].filter((element) => element.offsetParent !== null && element.tabIndex >= 0)
 	const next = all[all.indexOf(from) + (event.shiftKey ? -1 : 1)]

@@ -3,6 +3,7 @@ import { Box, Paper, Typography } from '@mui/material'
 import type { FocusEvent, ReactNode, RefObject } from 'react'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { FieldRow } from '../../parts/MeasureField.tsx'
+import { TestsWait } from '../../parts/measure/NotToday.tsx'
 import { spokenOnly } from '../../parts/spokenOnly.ts'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { Conditions } from './Conditions.tsx'
@@ -49,10 +50,12 @@ export function StepBody(props: StepBodyProps) {
 			<Typography variant="h1" ref={props.heading} tabIndex={-1} sx={spokenOnly}>
 				{step.name}
 			</Typography>
-			{step.groups.map((group) => (
-				<MeasureGroup key={group.heading} {...{ group, draft, change, last }} />
-			))}
-			<OfStep {...props} />
+			<TestsWait value={props.assessment?.testsWait}>
+				{step.groups.map((group) => (
+					<MeasureGroup key={group.heading} {...{ group, draft, change, last }} />
+				))}
+				<OfStep {...props} />
+			</TestsWait>
 		</Box>
 	)
 }

@@ -4,6 +4,7 @@
  */
 
 import { dayInWords } from '../../engine/plain/days.ts'
+import { unprintableIn } from '../../engine/plain/printable.ts'
 import { choiceWords, decisionsSchema } from '../../engine/visit/decisions.ts'
 import { fieldMeta } from '../../engine/visit/field-meta.ts'
 import { privateTopicAt } from '../../engine/visit/private.ts'
@@ -203,6 +204,7 @@ const printed = [
 	'visit.visitDate',
 	'visit.player.givenName',
 	'visit.player.familyName',
+	'visit.player.latinName',
 	'visit.player.birthDate',
 	'visit.player.sex',
 	'visit.play',
@@ -235,7 +237,10 @@ export function printedChanges(before: Version, after: Version): string[] {
 	const all = toldDifferences(differences(core(before), core(after))).filter(
 		({ key }) => !key.startsWith('decisions.agreement'),
 	)
-	const told = all.filter(({ key }) => isPrinted(key))
+	const told = all.filter(
+		({ key, before: then, after: now }) =>
+			isPrinted(key) && unprintableIn(`${then}${now}`).length === 0,
+	)
 	const rest = all.length - told.length
 	const words = (text: string, unit: string) =>
 		text === notThere ? 'not recorded' : `${text}${unit}`

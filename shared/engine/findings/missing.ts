@@ -1,10 +1,12 @@
 /** What a complete visit would still add, in the order of the walk. */
 import { isMinor } from '../facts/age.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { limbsTested } from '../visit/load-tests.ts'
 import { catalogue, sidesOf } from '../visit/measures/catalogue.ts'
 import type { Measure } from '../visit/measures/measure.ts'
 import { pathOn, recordedAt } from '../visit/measures/value.ts'
 import type { Visit } from '../visit/visit.ts'
+import type { PerSide } from './compared.ts'
 
 type Missing = { path: string; says: string }
 
@@ -33,12 +35,22 @@ function wantedOf(wants: (wanted: Measure['wanted']) => boolean, sided: boolean)
 			})),
 		)
 }
-/** Paths not yet measured, without those the clinician marked as not measured. */
-export function missingMeasures(visit: Visit, protocol: Protocol): Missing[] {
+/**
+ * Paths not yet measured, without those the clinician marked as not measured.
+ * @param testsWait why tests under load wait on each limb: those are not asked for
+ */
+export function missingMeasures(
+	visit: Visit,
+	protocol: Protocol,
+	testsWait: PerSide<readonly string[]> = { left: [], right: [] },
+): Missing[] {
 	const minor = isMinor(visit, protocol)
 	const wants = (wanted: Measure['wanted']) =>
 		wanted === 'everyone' || (minor && wanted === 'minors')
+	const waits = (path: string) =>
+		limbsTested(path, visit).some((side) => testsWait[side].length > 0)
 	return [...wantedOf(wants, true), ...played, ...wantedOf(wants, false), ...asked]
 		.filter(({ path }) => !isRecorded(visit, path) && !(path in (visit.notMeasured ?? {})))
+		.filter(({ path }) => !waits(path))
 		.map(({ path, says }) => ({ path, says }))
 }

@@ -14,12 +14,17 @@ import { equationLines, peakAge } from './maturity.ts'
 const methods = ['mirwald', 'moore', 'mooreSitting', 'fransen'] as const
 
 /** The row of the standard error of each method; no error of Fransen's is published. */
-const errorKeys: Record<Method, Record<'male' | 'female', ThresholdKey> | undefined> = {
+const errorKeys = {
 	mirwald: { male: 'growth.mirwaldErrorBoys', female: 'growth.mirwaldErrorGirls' },
 	moore: { male: 'growth.mooreErrorBoys', female: 'growth.mooreErrorGirls' },
 	mooreSitting: { male: 'growth.mooreSittingErrorBoys', female: 'growth.mooreSittingErrorBoys' },
 	fransen: undefined,
-}
+} as const satisfies Record<Method, Record<'male' | 'female', ThresholdKey> | undefined>
+/** The row of the standard error of a method that has one, years. */
+export const offsetErrorKey = (
+	method: Exclude<Method, 'fransen'>,
+	sex: 'male' | 'female',
+): ThresholdKey => errorKeys[method][sex]
 const fransenBasis: Basis = {
 	rule: 'maturity ratio, boys',
 	source: 'Fransen et al., Pediatr Exerc Sci 2018;30(2):296-307',

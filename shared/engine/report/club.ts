@@ -6,7 +6,7 @@ import { pairsLeftOff } from '../prescription/owned.ts'
 import type { SettledPlan } from '../prescription/settled.ts'
 import { isPlanDeclined } from '../visit/agreement.ts'
 import type { Visit } from '../visit/visit.ts'
-import { fullName } from '../words/names.ts'
+import { fullPaperName } from '../words/names.ts'
 import type { PlanView } from './inputs.ts'
 import { insertWorn } from './insert-of.ts'
 import { planLetters } from './pair-letters.ts'
@@ -142,7 +142,7 @@ export function clubFields(
 		return letter !== undefined && isWorn.has(letter) ? letter : undefined
 	}
 	return present({
-		name: fullName(visit.player),
+		name: fullPaperName(visit.player),
 		club: visit.player.club || undefined,
 		assessed: true,
 		mayTrain: mayTrain(plan),

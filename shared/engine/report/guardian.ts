@@ -4,6 +4,7 @@
  */
 import { isConsentNoted } from '../visit/agreement.ts'
 import type { Feature, PairRole } from '../visit/terms.ts'
+import { guardianPaperName, paperName } from '../words/names.ts'
 import type { Speak } from '../words/speak.ts'
 import { capital, dateWords, defaultWarningSigns, shown, sizeShown } from '../words/words.ts'
 import {
@@ -40,7 +41,12 @@ const ofBoots: readonly PairRole[] = ['match', 'training']
 /** What is urgent, over everything else; the sources stand in the player's report. */
 const stop: Part = (input, t) => alertFor(readerOf('guardian', input), input, t)
 const purpose: Part = ({ visit }, t) => [
-	say(t('guardian.seen', { name: visit.player.givenName, date: dateWords(visit.visitDate) })),
+	say(
+		t('guardian.seen', {
+			name: paperName(visit.player).givenName,
+			date: dateWords(visit.visitDate),
+		}),
+	),
 ]
 const doNow: Part = (input, t) => doNowFor(readerOf('guardian', input), input, t)
 const keepsFootwear = ({ withheld = [] }: ReportInput): boolean => withheld.includes('footwear')
@@ -125,7 +131,7 @@ const wearing: Part = (input, t) => {
 	const sentences = [
 		...(isBought && !isPlayHeld ? [t('guardian.wearBoots')] : []),
 		...raises,
-		...(isWorn ? [t('guardian.wearInsert', { name: visit.player.givenName })] : []),
+		...(isWorn ? [t('guardian.wearInsert', { name: paperName(visit.player).givenName })] : []),
 	]
 	if (sentences.length === 0) return []
 	return [heading(t('guardian.wear')), say(sentences.join(' '))]
@@ -201,6 +207,7 @@ const parts: readonly Part[] = [
  */
 export function guardianSummary(input: ReportInput): LwDocument {
 	const { visit, clinic } = input
+	const { guardian } = visit.player
 	const t = speakOf(clinic)
 	return {
 		...frame(input, t),
@@ -209,7 +216,7 @@ export function guardianSummary(input: ReportInput): LwDocument {
 		print: 'compact',
 		subject: [
 			[t('subject.player'), nameOf(visit)],
-			[t('subject.guardian'), visit.player.guardian?.name ?? t('common.notStated')],
+			[t('subject.guardian'), guardian ? guardianPaperName(guardian) : t('common.notStated')],
 			[t('subject.assessed'), dateWords(visit.visitDate)],
 			[t('subject.status'), statusOf(input, t)],
 		],

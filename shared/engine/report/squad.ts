@@ -4,6 +4,7 @@ import { actions, type KeptAssessment, type OwnedVerdict } from '../findings/ass
 import { isPlanDeclined } from '../visit/agreement.ts'
 import type { Decisions } from '../visit/decisions.ts'
 import type { Visit } from '../visit/visit.ts'
+import { paperName } from '../words/names.ts'
 import type { Speak } from '../words/speak.ts'
 import { actionWords, dateWords, shown } from '../words/words.ts'
 import { clinicianOf, heading, letterheadOf, nameOf, say, speakOf } from './base.ts'
@@ -130,7 +131,8 @@ function urgencyOf(member: SquadMember): number {
 }
 const byUrgency = (members: readonly SquadMember[]): SquadMember[] =>
 	members.toSorted((a, b) => urgencyOf(b) - urgencyOf(a) || (sortName(a) < sortName(b) ? -1 : 1))
-const sortName = ({ visit }: SquadMember): string => `${visit.player.familyName} ${nameOf(visit)}`
+const sortName = ({ visit }: SquadMember): string =>
+	`${paperName(visit.player).familyName} ${nameOf(visit)}`
 /** The inside length that stands; none to buy by while buying waits. */
 function insideWords(member: SquadMember, t: Speak): string {
 	const { gate, size } = planOf({ ...member, draft: true })
