@@ -116,7 +116,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 					toField={(path) => focusField(stepBox.current, path)}
 				/>
 			)}
-			{paste.cells && <PasteDialog cells={paste.cells} close={paste.close} take={paste.take} />}
+			{paste.pasting && <PasteDialog {...paste.pasting} draft={draft} />}
 		</Box>
 	)
 }
