@@ -12,6 +12,7 @@ import type { FieldProps } from './measure/fieldState.ts'
 import { Position } from './measure/Position.tsx'
 import { Reading } from './measure/Reading.tsx'
 import { YesNo } from './measure/YesNo.tsx'
+import { TypedTwiceAt } from './TypedTwice.tsx'
 
 export { undone } from './measure/undone.ts'
 
@@ -89,13 +90,15 @@ export function FieldRow({
 	return (
 		<RowColumns label={<RowLabel title={meta.title} hint={hint} />} two={paths.length === 2}>
 			{paths.map((path, index) => (
-				<MeasureField
-					key={path}
-					path={path}
-					draft={rest.draft}
-					change={rest.change}
-					before={rest.before?.[index]}
-				/>
+				<Box key={path}>
+					<MeasureField
+						path={path}
+						draft={rest.draft}
+						change={rest.change}
+						before={rest.before?.[index]}
+					/>
+					<TypedTwiceAt path={path} draft={rest.draft} change={rest.change} />
+				</Box>
 			))}
 		</RowColumns>
 	)

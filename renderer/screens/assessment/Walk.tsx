@@ -7,6 +7,7 @@ import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { Lacking } from '../../parts/Lacking.tsx'
 import { PasteBlock, PasteDialog } from '../../parts/PasteDialog.tsx'
+import { AlsoOpen } from './AlsoOpen.tsx'
 import { narrow } from './narrow.ts'
 import { ResultArea } from './results/ResultArea.tsx'
 import { StepBody } from './StepBody.tsx'
@@ -52,7 +53,7 @@ function focusOnceDrawn(target: RefObject<HTMLElement | null>): void {
 }
 
 export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
-	const { content: draft, earlier, draftId, change, saveNow, closed } = open
+	const { content: draft, earlier, draftId, change, saveNow, saveToSign, closed } = open
 	const [signed, setSigned] = useState(false)
 	const [focused, setFocused] = useState('')
 	const [helpOpen, setHelpOpen] = useState(false)
@@ -87,12 +88,14 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	}
 	const asked = { focused, helpOpen, setHelpOpen }
 	useWalkKeys({ signed, steps, open, goTo, next, setSaid, ...asked })
-	const props: StepProps = { draft, change, assessment, earlier, draftId, playerId, saveNow, goTo }
+	const saves = { saveNow, saveToSign }
+	const props: StepProps = { draft, change, assessment, earlier, draftId, playerId, ...saves, goTo }
 	const result = { step, draft, assessment, trouble, visit, earlier, goTo, ...asked }
 	return (
 		<Box sx={frame}>
 			<WalkHead open={open} steps={steps} step={step} signed={signed} goTo={goTo} />
 			<Lacking says={open.lacking} />
+			<AlsoOpen open={open} />
 			<Box sx={step.wide ? one : two}>
 				<PasteBlock value={paste.takeBlock}>
 					<StepBody

@@ -72,6 +72,9 @@ function useAmendment(signed: SignedVisit, { draft, earlier }: Amending) {
 			: undefined
 	return { changed, results, blocks, refused: shelf.says ? shelf : protocol }
 }
+const changedMeanwhile =
+	'Something was typed into this amendment in another window meanwhile. Nothing was signed: open ' +
+	'this page again, look it over and sign.'
 const withConsent = (content: DraftContent): DraftContent => ({
 	...content,
 	decisions: { ...content.decisions, consentNoted: true },
@@ -102,8 +105,10 @@ function SignAmendment({
 	const [consent, setConsent] = useState(false)
 	const { busy, says, run } = useHostAction()
 	const sign = async () => {
-		await call('drafts.save', { draftId: draft.draftId, content: withConsent(draft.content) })
-		await change('visits.sign', { draftId: draft.draftId })
+		const { draftId, content: base } = draft
+		const saved = await call('drafts.save', { draftId, content: withConsent(base), base })
+		if (saved.content) throw new Error(changedMeanwhile)
+		await change('visits.sign', { draftId, revision: saved.revision })
 		return ''
 	}
 	return (
