@@ -13,6 +13,7 @@ import { UnlessNotToday } from './measure/NotToday.tsx'
 import { Position } from './measure/Position.tsx'
 import { Reading } from './measure/Reading.tsx'
 import { YesNo } from './measure/YesNo.tsx'
+import { TypedTwiceAt } from './TypedTwice.tsx'
 import { unitShown } from './units.ts'
 
 export { undone } from './measure/undone.ts'
@@ -127,13 +128,15 @@ export function FieldRow({
 			{/* a number alone is as wide as one of two */}
 			<RowColumns label={<RowLabel {...label} />} two={isNumber || paths.length === 2}>
 				{paths.map((path, index) => (
-					<MeasureField
-						key={path}
+					<Box key={path}>
+						<MeasureField
 						path={path}
 						draft={rest.draft}
 						change={rest.change}
 						before={rest.before?.[index]}
 					/>
+						<TypedTwiceAt path={path} draft={rest.draft} change={rest.change} />
+					</Box>
 				))}
 			</RowColumns>
 		</Box>
