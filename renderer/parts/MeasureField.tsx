@@ -130,11 +130,11 @@ export function FieldRow({
 				{paths.map((path, index) => (
 					<Box key={path}>
 						<MeasureField
-						path={path}
-						draft={rest.draft}
-						change={rest.change}
-						before={rest.before?.[index]}
-					/>
+							path={path}
+							draft={rest.draft}
+							change={rest.change}
+							before={rest.before?.[index]}
+						/>
 						<TypedTwiceAt path={path} draft={rest.draft} change={rest.change} />
 					</Box>
 				))}
