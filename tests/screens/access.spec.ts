@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
 import { axe } from './axe.ts'
-import { settleQuestions, still } from './drive.ts'
+import { settleQuestions, signButton, still } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
 import { type Look, looks, put, tour } from './tour.ts'
 
@@ -226,7 +226,7 @@ test.describe('every screen of the open workstation', () => {
 		await settleQuestions(page)
 		await steps.getByRole('button', { name: 'Sign', exact: true }).press('Enter')
 		await page.getByRole('checkbox', { name: /Consent to assessment/ }).press('Space')
-		await press('button', 'Sign')
+		await signButton(page).press('Enter')
 		await expect(page.getByRole('status').filter({ hasText: 'Signed' }).first()).toBeVisible({
 			timeout: 30_000,
 		})

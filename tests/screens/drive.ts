@@ -61,6 +61,11 @@ export async function settleQuestions(
 		await expect(open).toHaveCount(left - 1)
 	}
 }
+/** The button that signs: the step has the same name. */
+export const signButton = (page: Page): Locator =>
+	page
+		.getByRole('group', { name: 'Sign', exact: true })
+		.getByRole('button', { name: 'Sign', exact: true })
 /** The player whose assessment is on the page. */
 const playerOf = (page: Page): string => new URL(page.url()).hash.split('/')[2] ?? ''
 interface OpenDraft {

@@ -6,7 +6,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
-import { hostCall, settleQuestions, shot } from './drive.ts'
+import { hostCall, settleQuestions, shot, signButton } from './drive.ts'
 import { startHost } from './host.ts'
 
 const passphrase = 'seven grey herons'
@@ -140,7 +140,7 @@ test('a complete adult assessment in under 130 keys beyond the values, no mouse'
 		await expect(page.getByRole('checkbox', { name: /Consent to assessment/ })).toBeFocused()
 		await press('Space')
 		await press('Alt+n')
-		await expect(page.getByRole('button', { name: 'Sign', exact: true })).toBeFocused()
+		await expect(signButton(page)).toBeFocused()
 		await expect(page.getByText('Still missing: nothing that the findings need.')).toBeVisible()
 		await press('Enter')
 		await expect(page.locator('iframe[title="Signed report"]')).toBeVisible({ timeout: 30_000 })

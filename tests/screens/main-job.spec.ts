@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import { hostCall, settleQuestions, visitSaved } from './drive.ts'
+import { hostCall, settleQuestions, signButton, visitSaved } from './drive.ts'
 import { startHost } from './host.ts'
 
 const passphrase = 'seven grey herons'
@@ -123,7 +123,7 @@ test('from the measuring device to the signed report', async ({ page }) => {
 		await page.getByRole('button', { name: 'Preview' }).click()
 		await expect(page.locator('iframe[title="Report preview"]')).toBeVisible({ timeout: 30_000 })
 		await page.getByLabel(/Consent to assessment/).check()
-		await page.getByRole('button', { name: 'Sign', exact: true }).click()
+		await signButton(page).click()
 		await expect(page.locator('iframe[title="Signed report"]')).toBeVisible({ timeout: 30_000 })
 
 		const { cards } = (await hostCall(page, 'players.search', {
