@@ -88,18 +88,21 @@ export function FieldRow({
 >) {
 	const meta = fieldMeta(visitSchema, paths[0] ?? '')
 	return (
-		<RowColumns label={<RowLabel title={meta.title} hint={hint} />} two={paths.length === 2}>
-			{paths.map((path, index) => (
-				<Box key={path}>
+		<>
+			<RowColumns label={<RowLabel title={meta.title} hint={hint} />} two={paths.length === 2}>
+				{paths.map((path, index) => (
 					<MeasureField
+						key={path}
 						path={path}
 						draft={rest.draft}
 						change={rest.change}
 						before={rest.before?.[index]}
 					/>
-					<TypedTwiceAt path={path} draft={rest.draft} change={rest.change} />
-				</Box>
+				))}
+			</RowColumns>
+			{paths.map((path) => (
+				<TypedTwiceAt key={path} path={path} draft={rest.draft} change={rest.change} />
 			))}
-		</RowColumns>
+		</>
 	)
 }
