@@ -70,9 +70,10 @@ const details = (id: string | undefined, { person, notice, saved }: Surroundings
 	const playerId = id === 'new' ? undefined : id
 	return (
 		<PlayerScreen
-			key={playerId ?? 'new'}
+			key={`${playerId ?? 'new'} ${person?.personId}`}
 			playerId={playerId}
 			role={person?.role}
+			personId={person?.personId}
 			notice={notice?.playerId === playerId ? notice : undefined}
 			saved={saved}
 		/>

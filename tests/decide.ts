@@ -1,11 +1,12 @@
 /**
  * What a clinician does before signing, through any way of asking the host: each question
- * of the open draft is settled as proposed.
+ * of the open draft is settled as proposed, and what was agreed to is noted.
  */
 import { settledAsProposed } from '../electron/command/demo.ts'
 import type { DraftContent } from '../shared/contract.ts'
 import { assess } from '../shared/engine/assess.ts'
 import type { Visit } from '../shared/engine/visit/visit.ts'
+import { agreed } from './agreed.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: answers are looked at field by field
 type Ask = (name: string, input: object) => Promise<any>
@@ -20,8 +21,8 @@ export async function settledBy(
 	return settledAsProposed(assess(visit, earlier, file, shelf), decisions)
 }
 /**
- * @param visitDate that of the open draft. @returns its id, ready to be signed as far as
- * questions go
+ * @param visitDate that of the open draft. @returns its id, ready to be signed as far as questions
+ * and agreement go
  */
 export async function decideAll(ask: Ask, playerId: string, visitDate: string): Promise<string> {
 	const { draft, earlier } = (await ask('drafts.open', { playerId, visitDate })) as {
@@ -31,7 +32,7 @@ export async function decideAll(ask: Ask, playerId: string, visitDate: string): 
 	const decisions = await settledBy(ask, draft.content, earlier)
 	await ask('drafts.save', {
 		draftId: draft.draftId,
-		content: { ...draft.content, decisions },
+		content: { ...draft.content, decisions: { ...decisions, ...agreed } },
 	})
 	return draft.draftId
 }

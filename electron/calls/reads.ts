@@ -20,6 +20,7 @@ const ofVisit = (input: { visitId: string }) => `visit:${input.visitId}`
 const reads: Reads = {
 	'players.search': { does: 'search', objectRef: ({ query }) => `query:${query}` },
 	'players.open': { does: 'read', player: ofPlayer },
+	'players.summary': { does: 'read', player: ofPlayer, objectRef: () => 'summary' },
 	'drafts.open': { does: 'read', player: ofPlayer, objectRef: () => 'draft' },
 	'drafts.preview': { does: 'read', objectRef: ({ draftId }) => `draft:${draftId}` },
 	'visits.open': { does: 'read', objectRef: ofVisit },

@@ -2,10 +2,14 @@
 import { readFileSync } from 'node:fs'
 import { z } from 'zod'
 import { assess } from '../../shared/engine/assess.ts'
+import { isMinor } from '../../shared/engine/facts/age.ts'
 import type { Assessment } from '../../shared/engine/findings/assessment.ts'
+import { present } from '../../shared/engine/plain/present.ts'
 import { settleAll } from '../../shared/engine/prescription/answers.ts'
+import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { clinicSchema } from '../../shared/engine/report/clinic.ts'
 import { refers } from '../../shared/engine/report/signing.ts'
+import { usualAgreement } from '../../shared/engine/visit/agreement.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { shelfSchema } from '../../shared/engine/visit/shelf.ts'
 import { playerSchema, type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
@@ -83,7 +87,8 @@ async function writeDraft(
 	const { draftId } = draft as { draftId: string }
 	const decisions: Decisions = {
 		...(decided ? settledAsProposed(assessment) : noDecisions),
-		consentNoted: true,
+		...(decided &&
+			present({ agreement: usualAgreement(visit.player, isMinor(visit, openProtocol())) })),
 		...(refers(assessment) && {
 			referralDone: 'Demo: seen by the team doctor the same day.',
 		}),

@@ -16,6 +16,8 @@ import {
 } from '../../shared/engine/report/kinds.ts'
 import { planSchema } from '../../shared/engine/season/plan-file.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
+import { nameProblems } from '../../shared/engine/visit/names.ts'
+import { problemLine } from '../../shared/engine/visit/problems.ts'
 import { renderPdf } from '../pdf/render.ts'
 import { BadInput, readArgs } from './args.ts'
 import { readAs, readClinic, readEarlier, readProtocol, readVisit } from './files.ts'
@@ -160,10 +162,17 @@ async function drawn(kind: KindName, input: KindInput): Promise<Uint8Array> {
 	try {
 		return await renderPdf(kinds[kind].compose(input), { logoMustShow: true })
 	} catch (error) {
-		if (error instanceof Error && (error.name === 'UnprintableText' || error.name === 'BadLogo'))
-			throw new BadInput([error.message])
+		if (error instanceof Error && error.name === 'UnprintableText')
+			throw new BadInput(unprintableLines(input, error.message))
+		if (error instanceof Error && error.name === 'BadLogo') throw new BadInput([error.message])
 		throw error
 	}
+}
+/** The names that cannot be printed with what to do; where they are not at fault, the text that is. */
+function unprintableLines({ visit, members = [] }: KindInput, says: string): string[] {
+	const players = [visit, ...members.map((member) => member.visit)].map(({ player }) => player)
+	const names = players.flatMap(nameProblems).map(problemLine)
+	return names.length > 0 ? [...new Set(names)] : [says]
 }
 function write(out: string, bytes: Uint8Array): void {
 	try {

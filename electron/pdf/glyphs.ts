@@ -2,7 +2,7 @@
  * pdfmake drops characters its font lacks without a word: they are named before anything is
  * rendered.
  */
-import { type Font, openSync } from 'fontkit'
+import { unprintableIn } from '../../shared/engine/plain/printable.ts'
 import {
 	type BlockKind,
 	type BlockOf,
@@ -12,11 +12,8 @@ import {
 	type LwDocument,
 } from '../../shared/engine/report/document.ts'
 import { documentSentences } from '../../shared/engine/words/speak.ts'
-import { fontFiles } from './fonts.ts'
 import { UnprintableText } from './unprintable.ts'
 
-const newLine = 10
-let fonts: Font[] | undefined
 /** What the drawing's own text says, without the escapes of the file. */
 const plain = (text: string) =>
 	text
@@ -63,16 +60,13 @@ export function textsOfDocument(document: LwDocument): string[] {
  * it stands in
  */
 export function checkGlyphs(document: LwDocument): void {
-	fonts ??= [fontFiles.normal, fontFiles.bold].map((file) => openSync(file) as Font)
-	for (const text of textsOfDocument(document))
-		for (const character of text.normalize('NFC')) {
-			const code = character.codePointAt(0) ?? 0
-			const printable = code === newLine || fonts.every((font) => font.hasGlyphForCodePoint(code))
-			if (!printable) throw new UnprintableText(unprintableWords(character, code, text))
-		}
+	for (const text of textsOfDocument(document)) {
+		const [character] = unprintableIn(text)
+		if (character !== undefined) throw new UnprintableText(unprintableWords(character, text))
+	}
 }
-function unprintableWords(character: string, code: number, text: string): string {
-	const hexadecimal = code.toString(16).toUpperCase().padStart(4, '0')
+function unprintableWords(character: string, text: string): string {
+	const hexadecimal = (character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')
 	const quoted = text.length > 60 ? `${text.slice(0, 57)}...` : text
 	return (
 		`The character ${character} (U+${hexadecimal}) in "${quoted}" cannot be printed: no ` +

@@ -4,7 +4,7 @@ import type { Carried } from '../../shared/desk/outreach/carried.ts'
 import type { OpenCard } from './cards.ts'
 import { destroyForGood } from './destruction.ts'
 import type { Parts } from './parts.ts'
-import { encode, type NewRecord, type StoredRecord } from './record.ts'
+import { decode, encode, type NewRecord, type StoredRecord } from './record.ts'
 
 /** The same calls as those of the store itself, on another file. */
 export class BroughtFile {
@@ -47,6 +47,11 @@ export class BroughtFile {
 	}
 	destroy(recordIds: readonly string[], draftIds: readonly string[], register: () => void): void {
 		destroyForGood(this.#parts, recordIds, draftIds, register)
+	}
+	/** Undefined where there is none. @throws SealBroken where it is damaged */
+	sealedSetting(name: string): unknown {
+		const bytes = this.#parts.keyring.sealedSetting(name)
+		return bytes && decode(bytes)
 	}
 	setSealedSetting(name: string, value: unknown): void {
 		this.#parts.keyring.putSealedSetting(name, encode(value))

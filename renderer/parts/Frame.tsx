@@ -1,11 +1,12 @@
 /**
- * The frame round every screen: name, clinic, way home, lock, warnings of the host, and the
- * standing caution.
+ * The frame round every screen: one slim line with name, clinic, ways, who works here and lock; the
+ * warnings of the host, and the standing caution.
  */
 import { Alert, Box, Button, Chip, Link, Typography } from '@mui/material'
 import type { ReactNode } from 'react'
 import type { OutputOf } from '../../shared/contract.ts'
 import { PrintHead } from './Print.tsx'
+import { spokenOnly } from './spokenOnly.ts'
 
 interface FrameProps {
 	status: OutputOf<'session.status'> | undefined
@@ -22,8 +23,10 @@ const way = {
 	alignItems: 'center',
 	minHeight: 44,
 	px: 1,
+	fontSize: '0.95rem',
 	fontWeight: 600,
 	borderRadius: 1,
+	whiteSpace: 'nowrap',
 }
 const edge = { width: '100%', maxWidth: 1880, mx: 'auto', px: { xs: 2, sm: 3 } }
 /** What is read keeps lines that the eye can follow; a page that is worked in takes the window. */
@@ -55,6 +58,15 @@ function SkipToContent() {
 		</Box>
 	)
 }
+/** Above this width, by the letters in use, the top line is one row. */
+const oneRow = '@container (min-width: 70rem)'
+/** Where one row has no room for all of its words. */
+const tight = '@container (min-width: 70rem) and (max-width: 84rem)'
+/** A name of any length gives way to what has to be pressed; it can still be read whole. */
+const givesWay = {
+	minWidth: 0,
+	[oneRow]: { overflow: 'hidden', textOverflow: 'ellipsis', whiteSpace: 'nowrap' },
+}
 /** Name of the program, the clinic, and whether its players are invented. */
 function Names({ status }: Pick<FrameProps, 'status'>) {
 	return (
@@ -62,7 +74,7 @@ function Names({ status }: Pick<FrameProps, 'status'>) {
 			<Typography
 				component="span"
 				sx={{
-					fontSize: '1.25rem',
+					fontSize: '1.2rem',
 					fontWeight: 700,
 					color: 'primary.main',
 					letterSpacing: '-0.01em',
@@ -73,42 +85,76 @@ function Names({ status }: Pick<FrameProps, 'status'>) {
 			{status?.clinicName && (
 				<Typography
 					component="span"
+					variant="body2"
 					color="textSecondary"
-					sx={{ pl: 2, borderLeft: 1, borderColor: 'divider' }}
+					title={status.clinicName}
+					sx={{ pl: 1.5, borderLeft: 1, borderColor: 'divider', flex: '0 1 auto', ...givesWay }}
 				>
 					{status.clinicName}
 				</Typography>
 			)}
-			{status?.person && (
-				<Typography component="span" variant="body2" color="textSecondary">
-					{status.person.name}, {status.person.role}
-				</Typography>
-			)}
 			{status?.demo && (
-				<Chip size="small" color="warning" variant="outlined" label="Demo: invented players" />
+				<Chip
+					size="small"
+					color="warning"
+					variant="outlined"
+					sx={{ flexShrink: 0 }}
+					label={
+						<>
+							Demo
+							<Box component="span" sx={{ [tight]: spokenOnly }}>
+								: invented players
+							</Box>
+						</>
+					}
+				/>
 			)}
 		</>
 	)
 }
-function Ways({ ways, lock }: Pick<FrameProps, 'ways' | 'lock'>) {
+function Ways({ ways }: Pick<FrameProps, 'ways'>) {
 	return (
 		<Box
 			component="nav"
 			aria-label="Workstation"
-			sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 0.5 }}
+			sx={{
+				display: 'flex',
+				flexWrap: 'wrap',
+				alignItems: 'center',
+				[oneRow]: { flexWrap: 'nowrap' },
+			}}
 		>
 			{ways.map(({ title, to }) => (
 				<Link key={to} href={to} underline="hover" sx={way}>
 					{title}
 				</Link>
 			))}
-			<Button variant="outlined" onClick={lock}>
-				Lock
-			</Button>
 		</Box>
 	)
 }
+/** Who works here, and the way to lock. */
+function Working({ status, lock }: Pick<FrameProps, 'status' | 'lock'>) {
+	return (
+		<>
+			{status?.person && (
+				<Typography
+					component="span"
+					variant="body2"
+					color="textSecondary"
+					title={`${status.person.name}, ${status.person.role}`}
+					sx={{ flex: '0 2 auto', ...givesWay }}
+				>
+					{status.person.name}, {status.person.role}
+				</Typography>
+			)}
+			<Button variant="text" onClick={lock} sx={{ px: 1, flexShrink: 0 }}>
+				Lock
+			</Button>
+		</>
+	)
+}
 function Head({ status, ways, lock }: Omit<FrameProps, 'trouble' | 'children' | 'wide'>) {
+	const open = status?.state === 'open'
 	return (
 		<Box
 			component="header"
@@ -116,26 +162,27 @@ function Head({ status, ways, lock }: Omit<FrameProps, 'trouble' | 'children' | 
 				bgcolor: 'background.paper',
 				borderBottom: 1,
 				borderColor: 'divider',
-				borderTop: '4px solid',
+				borderTop: '3px solid',
 				borderTopColor: 'primary.main',
 				displayPrint: 'none',
+				containerType: 'inline-size',
 			}}
 		>
 			<Box
 				sx={{
 					...edge,
-					minHeight: 48,
-					py: 0.25,
+					minHeight: 44,
 					display: 'flex',
 					flexWrap: 'wrap',
 					alignItems: 'center',
-					columnGap: 2,
-					rowGap: 0.5,
+					columnGap: 1.5,
+					[oneRow]: { flexWrap: 'nowrap' },
 				}}
 			>
 				<Names status={status} />
 				<Box sx={{ flexGrow: 1 }} />
-				{status?.state === 'open' && <Ways ways={ways} lock={lock} />}
+				{open && <Ways ways={ways} />}
+				{open && <Working status={status} lock={lock} />}
 			</Box>
 		</Box>
 	)
@@ -157,13 +204,13 @@ function Warnings({ status, trouble }: Pick<FrameProps, 'status' | 'trouble'>) {
 		</Box>
 	)
 }
-function Foot({ version }: { version: string | undefined }) {
+function Foot({ version, wide }: { version: string | undefined; wide: boolean }) {
 	return (
 		<Box component="footer" sx={{ borderTop: 1, borderColor: 'divider', displayPrint: 'none' }}>
 			<Box
 				sx={{
 					...edge,
-					py: 1.5,
+					py: wide ? 0.5 : 1.5,
 					display: 'flex',
 					flexWrap: 'wrap',
 					justifyContent: 'space-between',
@@ -186,6 +233,8 @@ export function Frame({ status, ways, lock, trouble, wide, children }: FrameProp
 	return (
 		<Box
 			sx={{
+				// what fits itself to the window takes off the top line
+				'--frame-head': '3rem',
 				minHeight: '100vh',
 				display: 'flex',
 				flexDirection: 'column',
@@ -211,7 +260,7 @@ export function Frame({ status, ways, lock, trouble, wide, children }: FrameProp
 				<Warnings status={status} trouble={trouble} />
 				{children}
 			</Box>
-			<Foot version={status?.version} />
+			<Foot version={status?.version} wide={wide} />
 		</Box>
 	)
 }

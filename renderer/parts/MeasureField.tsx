@@ -9,17 +9,24 @@ import { visitSchema } from '../../shared/engine/visit/visit.ts'
 import { Choice } from './measure/Choice.tsx'
 import { Day } from './measure/Day.tsx'
 import type { FieldProps } from './measure/fieldState.ts'
+import { UnlessNotToday } from './measure/NotToday.tsx'
 import { Position } from './measure/Position.tsx'
 import { Reading } from './measure/Reading.tsx'
 import { YesNo } from './measure/YesNo.tsx'
 import { TypedTwiceAt } from './TypedTwice.tsx'
+import { unitShown } from './units.ts'
 
 export { undone } from './measure/undone.ts'
 
 /** It has a list that depends on another field: the code played. */
 const positionPath = 'play.position'
 
-export function MeasureField(field: FieldProps) {
+export const MeasureField = (field: FieldProps) => (
+	<UnlessNotToday {...field}>
+		<FieldOfKind {...field} />
+	</UnlessNotToday>
+)
+function FieldOfKind(field: FieldProps) {
 	if (field.path === positionPath) return <Position {...field} />
 	const meta = fieldMeta(visitSchema, field.path)
 	switch (meta.kind) {
@@ -33,6 +40,8 @@ export function MeasureField(field: FieldProps) {
 			return <Reading {...field} meta={meta} />
 	}
 }
+/** Of a row of the form: as high whatever is told in it. */
+const row = { display: 'flex', flexWrap: 'wrap', columnGap: 1.5, alignItems: 'start' }
 /**
  * A label and its one or two columns. With large letters the columns go below the label, so that no
  * value is cut off; headings use the same columns and so stand over them.
@@ -47,15 +56,15 @@ export function RowColumns({
 	children: ReactNode
 }) {
 	return (
-		<Box sx={{ display: 'flex', flexWrap: 'wrap', columnGap: 2, alignItems: 'start' }}>
-			<Box sx={{ flex: '1.1 1 0', minWidth: 'min(11rem, 100%)' }}>{label}</Box>
+		<Box sx={row}>
+			<Box sx={{ flex: '1 1 0', minWidth: 'min(9.5rem, 100%)' }}>{label}</Box>
 			<Box
 				sx={{
-					flex: '2 1 0',
-					minWidth: 'min(22rem, 100%)',
+					flex: '2.4 1 0',
+					minWidth: 'min(20rem, 100%)',
 					display: 'grid',
 					gridTemplateColumns: two ? 'minmax(0, 1fr) minmax(0, 1fr)' : 'minmax(0, 1fr)',
-					columnGap: 2,
+					columnGap: 1.5,
 					alignItems: 'start',
 				}}
 			>
@@ -64,18 +73,43 @@ export function RowColumns({
 		</Box>
 	)
 }
-/** What a row is called, and how it is meant. */
-export function RowLabel({ title, hint }: { title: string; hint?: string | undefined }) {
+interface RowLabelProps {
+	title: string
+	/** Said once for the row. */
+	unit?: string
+	hint?: string | undefined
+	/** The hint is for the hand at the field: it is shown, in its own place, while the hand is there. */
+	hintAtHand?: boolean
+}
+/** What a row is called, in which unit, and how it is meant. */
+export function RowLabel({ title, unit = '', hint, hintAtHand = false }: RowLabelProps) {
 	return (
-		<Box sx={{ pt: 1 }}>
-			<Typography sx={{ fontWeight: 600 }}>{title}</Typography>
+		<Box sx={{ pt: 0.5, lineHeight: 1.3 }}>
+			<Typography sx={{ fontWeight: 600, lineHeight: 1.3 }}>
+				{title}
+				{unit && (
+					<Typography component="span" variant="body2" color="text.secondary">
+						{` ${unit}`}
+					</Typography>
+				)}
+			</Typography>
 			{hint ? (
-				<Typography variant="body2" color="text.secondary">
+				<Typography
+					variant="body2"
+					color="text.secondary"
+					data-hint={hintAtHand ? '' : undefined}
+					sx={{ fontSize: '0.78rem', lineHeight: 1.25 }}
+				>
 					{hint}
 				</Typography>
 			) : null}
 		</Box>
 	)
+}
+const measured = {
+	minHeight: '3.5rem',
+	'& [data-unit]': { display: 'none' },
+	'&:not(:focus-within) [data-hint]': { visibility: 'hidden' },
 }
 /** A row of the form: its label once, then one field, or left and right in their columns. */
 export function FieldRow({
@@ -86,10 +120,13 @@ export function FieldRow({
 	FieldProps,
 	'path' | 'before'
 >) {
-	const meta = fieldMeta(visitSchema, paths[0] ?? '')
+	const { title, kind, unit } = fieldMeta(visitSchema, paths[0] ?? '')
+	const isNumber = kind === 'number'
+	const label = { title, hint, hintAtHand: isNumber, unit: isNumber ? unitShown(unit) : '' }
 	return (
-		<>
-			<RowColumns label={<RowLabel title={meta.title} hint={hint} />} two={paths.length === 2}>
+		<Box sx={measured}>
+			{/* a number alone is as wide as one of two */}
+			<RowColumns label={<RowLabel {...label} />} two={isNumber || paths.length === 2}>
 				{paths.map((path, index) => (
 					<MeasureField
 						key={path}
@@ -103,6 +140,6 @@ export function FieldRow({
 			{paths.map((path) => (
 				<TypedTwiceAt key={path} path={path} draft={rest.draft} change={rest.change} />
 			))}
-		</>
+		</Box>
 	)
 }

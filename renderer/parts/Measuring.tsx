@@ -1,9 +1,9 @@
 /**
- * Beside the measures: the field in focus with its value large enough to read from where the foot
- * is held, the picture, and help on F1.
+ * How to take the measure in hand, with its value large enough to read from where the foot is held:
+ * the picture and the steps.
  */
-import { Box, Button, Collapse, Paper, Typography } from '@mui/material'
-import { type ReactNode, useId } from 'react'
+import { Box, Button, Typography } from '@mui/material'
+import type { ReactNode } from 'react'
 import type { DraftContent } from '../../shared/contract.ts'
 import { fieldMeta } from '../../shared/engine/visit/field-meta.ts'
 import { measureAt } from '../../shared/engine/visit/measures/catalogue.ts'
@@ -11,8 +11,7 @@ import { asNumber } from '../../shared/engine/visit/measures/value.ts'
 import { meanOf, rounded } from '../../shared/engine/visit/sides.ts'
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
 import { readPath } from './draft-path.ts'
-import { FootPicture } from './FootPicture.tsx'
-import { MeasureHelpText } from './help/Help.tsx'
+import { MeasureHelpCard } from './help/Help.tsx'
 import { helpOf } from './help/topic.ts'
 import { sideOf } from './measure/fieldState.ts'
 import { unitShown } from './units.ts'
@@ -20,8 +19,8 @@ import { unitShown } from './units.ts'
 interface MeasuringProps {
 	path: string
 	draft: DraftContent
-	open: boolean
-	setOpen: (open: boolean) => void
+	/** Back to what it stands in the place of. */
+	close: () => void
 }
 /** What the field says, large; and why it says no value. */
 function Value({ path, draft }: Pick<MeasuringProps, 'path' | 'draft'>) {
@@ -53,41 +52,35 @@ function shownValue(path: string, { visit }: DraftContent): string | number | un
 	const shown = placed ? asNumber(placed.measure, value) : meanOf(value)
 	return shown === undefined ? undefined : rounded(shown, 1)
 }
-export function Measuring({ path, draft, open, setOpen }: MeasuringProps) {
-	const id = useId()
+/** Help on the field in hand, in the place of the result. */
+export function Measuring({ path, draft, close }: MeasuringProps) {
 	const help = helpOf(path)
 	if (!help) return null
 	const side = sideOf(path)
 	return (
-		<Paper component="section" aria-label="Measuring now" variant="outlined" sx={{ p: 2, mb: 2 }}>
-			<Typography variant="h2">
-				{help.title}
-				{side ? `, ${side}` : ''}
-			</Typography>
-			<Typography
-				component="p"
-				sx={{
-					fontSize: '2.75rem',
-					fontWeight: 700,
-					lineHeight: 1.2,
-					fontVariantNumeric: 'tabular-nums',
-				}}
-			>
-				<Value path={path} draft={draft} />
-			</Typography>
-			<FootPicture help={help} side={side} />
-			<Button
-				variant="text"
-				aria-expanded={open}
-				aria-controls={id}
-				aria-keyshortcuts="F1"
-				onClick={() => setOpen(!open)}
-			>
-				How to measure (F1)
-			</Button>
-			<Collapse in={open} id={id} unmountOnExit>
-				<MeasureHelpText help={help} />
-			</Collapse>
-		</Paper>
+		<Box component="section" aria-label="How to measure" sx={{ display: 'grid', gap: 1 }}>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', columnGap: 2, alignItems: 'baseline' }}>
+				<Typography variant="h2">
+					{help.title}
+					{side ? `, ${side}` : ''}
+				</Typography>
+				<Typography
+					component="p"
+					sx={{ fontSize: '1.75rem', fontWeight: 700, fontVariantNumeric: 'tabular-nums' }}
+				>
+					<Value path={path} draft={draft} />
+				</Typography>
+				<Button
+					variant="text"
+					size="small"
+					aria-keyshortcuts="F1"
+					onClick={close}
+					sx={{ ml: 'auto', px: 1, fontWeight: 400 }}
+				>
+					F1: back to the result
+				</Button>
+			</Box>
+			<MeasureHelpCard help={help} side={side} />
+		</Box>
 	)
 }

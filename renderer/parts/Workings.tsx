@@ -35,6 +35,38 @@ export function restsOn(basis: Basis): string {
 		`${source}${unsourced ? '' : `; ${strengthWords[strength]}`}.`
 	)
 }
+/** Each number with its lines and what it rests on. */
+export function WorkingsList({ workings }: { workings: readonly Working[] }) {
+	return workings.map(({ id: key, title, lines, basis }) => (
+		<Box key={key} sx={{ py: 1.25, borderBottom: 1, borderColor: 'divider' }}>
+			<Typography variant="h3">{title}</Typography>
+			<Box
+				component="ul"
+				sx={{
+					m: 0,
+					mt: 0.5,
+					p: 0,
+					pl: 1.5,
+					borderLeft: 3,
+					borderColor: 'primary.main',
+					listStyle: 'none',
+					fontSize: '0.9rem',
+					fontVariantNumeric: 'tabular-nums',
+				}}
+			>
+				{/* a line said twice is said once */}
+				{[...new Set(lines)].map((line) => (
+					<Box component="li" key={line} sx={{ py: 0.25, overflowWrap: 'anywhere' }}>
+						{line}
+					</Box>
+				))}
+			</Box>
+			<Typography variant="body2" color="text.secondary" sx={{ mt: 0.5 }}>
+				{restsOn(basis)}
+			</Typography>
+		</Box>
+	))
+}
 export function Workings({ workings }: { workings: readonly Working[] }) {
 	const [open, setOpen] = useState(false)
 	const id = useId()
@@ -52,35 +84,7 @@ export function Workings({ workings }: { workings: readonly Working[] }) {
 				How it was worked out ({workings.length})
 			</Button>
 			<Collapse in={open} id={id} unmountOnExit>
-				{workings.map(({ id: key, title, lines, basis }) => (
-					<Box key={key} sx={{ py: 1.25, borderBottom: 1, borderColor: 'divider' }}>
-						<Typography variant="h3">{title}</Typography>
-						<Box
-							component="ul"
-							sx={{
-								m: 0,
-								mt: 0.5,
-								p: 0,
-								pl: 1.5,
-								borderLeft: 3,
-								borderColor: 'primary.main',
-								listStyle: 'none',
-								fontSize: '0.9rem',
-								fontVariantNumeric: 'tabular-nums',
-							}}
-						>
-							{/* a line said twice is said once */}
-							{[...new Set(lines)].map((line) => (
-								<Box component="li" key={line} sx={{ py: 0.25, overflowWrap: 'anywhere' }}>
-									{line}
-								</Box>
-							))}
-						</Box>
-						<Typography variant="body2" color="text.secondary" sx={{ mt: 0.5 }}>
-							{restsOn(basis)}
-						</Typography>
-					</Box>
-				))}
+				<WorkingsList workings={workings} />
 			</Collapse>
 		</Box>
 	)

@@ -3,14 +3,14 @@ import type { DraftContent } from '../../shared/contract.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 
 type Loose = Record<string, unknown>
-export function readPath(visit: Visit, path: string): unknown {
-	return path.split('.').reduce<unknown>((here, key) => (here as Loose | undefined)?.[key], visit)
+export function readPath(whole: object, path: string): unknown {
+	return path.split('.').reduce<unknown>((here, key) => (here as Loose | undefined)?.[key], whole)
 }
 /**
- * A copy of the visit with the value at the path; undefined takes the key away, and empty groups
+ * A copy with the value at the path; undefined takes the key away, and empty groups
  * with it.
  */
-export function writePath(visit: Visit, path: string, value: unknown): Visit {
+export function writePath<Whole extends object>(whole: Whole, path: string, value: unknown): Whole {
 	const put = (here: unknown, [key = '', ...rest]: string[]): unknown => {
 		const copy: Loose | unknown[] = Array.isArray(here)
 			? [...here]
@@ -27,7 +27,7 @@ export function writePath(visit: Visit, path: string, value: unknown): Visit {
 		else (copy as Loose)[key] = next
 		return copy
 	}
-	return put(visit, path.split('.')) as Visit
+	return put(whole, path.split('.')) as Whole
 }
 /** The visit with a field marked as not measured, or with the mark taken away. */
 function marked(visit: Visit, path: string, reason: string | undefined): Visit {

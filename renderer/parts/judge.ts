@@ -3,9 +3,10 @@
  * error, perhaps a question. Pure.
  */
 
-import { fieldMeta, schemaAt } from '../../shared/engine/visit/field-meta.ts'
+import { type FieldMeta, fieldMeta, schemaAt } from '../../shared/engine/visit/field-meta.ts'
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
-import { parseNumber } from './parseNumber.ts'
+import { parseNumber, twoWays } from './parseNumber.ts'
+import { unitShown } from './units.ts'
 
 export interface Judged {
 	value?: unknown
@@ -13,6 +14,12 @@ export interface Judged {
 	warning?: string
 	/** the reason */
 	notMeasured?: string
+	/** Where it can be read in two ways: what each is called, and the text that says it clearly. */
+	ways?: readonly Way[]
+}
+export interface Way {
+	says: string
+	text: string
 }
 /** Why a measure was not taken: the letter typed after n, and the words kept. */
 export const reasonsNotMeasured: readonly { keys: string; words: string }[] = [
@@ -30,15 +37,37 @@ export function reasonOf(text: string): string | undefined {
 	if (typed === 'nm') return 'not measured'
 	return reasonsNotMeasured.find(({ keys, words }) => keys === typed || words === typed)?.words
 }
-function shapeError(items: number, values: readonly number[], limits: string): string {
-	if (items > 0) return `${items} items are needed, given ${values.length}.`
-	return values.length > 1
-		? 'Give one value here, or at most six repeats.'
-		: `Give a whole number, ${limits}.`
+/** Readings of one measure that a visit keeps at most. */
+const mostReadings = 6
+function shapeError({ items, many }: FieldMeta, values: readonly number[], limits: string): string {
+	const given = values.length
+	if (items > 0) return `${items} values are needed here, one for each item; given ${given}.`
+	if (given > mostReadings) return `At most ${mostReadings} readings are kept here, given ${given}.`
+	return given > 1 && !many
+		? `One value goes here, given ${given}. Type the one that counts.`
+		: `Type a whole number, ${limits}.`
+}
+/** What was typed with a comma that may part two readings: asked, never guessed. */
+function doubtOf(text: string, meta: FieldMeta): Judged | undefined {
+	const ways = meta.items > 0 ? undefined : twoWays(text, meta)
+	if (ways === undefined) return undefined
+	const shown = (values: readonly number[]) =>
+		`${values.join(' and ')} ${unitShown(meta.unit)}`.trim()
+	const [one, several] = [shown(ways.decimal), shown(ways.between)]
+	if (!meta.many)
+		return { error: `'${text}' can be ${one} or ${several}. One value goes here: type it anew.` }
+	return {
+		error: `Is '${text}' one reading with a decimal comma, or several readings? Choose.`,
+		ways: [
+			{ says: several, text: ways.between.join(' ') },
+			{ says: one, text: ways.decimal.join(' ') },
+		],
+	}
 }
 /** Numbers within the hard limits of the field; outside the soft ones they raise a question. */
 function judgeNumbers(path: string, values: number[]): Judged {
-	const { unit, min, max, softMin, softMax, items } = fieldMeta(visitSchema, path)
+	const meta = fieldMeta(visitSchema, path)
+	const { unit, min, max, softMin, softMax, items } = meta
 	const limits = `${min ?? ''} to ${max ?? ''} ${unit}`.trim()
 	const outside = values.find((value) => value < (min ?? -Infinity) || value > (max ?? Infinity))
 	if (outside !== undefined)
@@ -49,7 +78,7 @@ function judgeNumbers(path: string, values: number[]): Judged {
 		}
 	const value = values.length === 1 && items === 0 ? values[0] : values
 	if (!schemaAt(visitSchema, path).safeParse(value).success)
-		return { error: shapeError(items, values, limits) }
+		return { error: shapeError(meta, values, limits) }
 	const odd = values.find((read) => read < (softMin ?? read) || read > (softMax ?? read))
 	if (odd === undefined) return { value }
 	return {
@@ -58,7 +87,8 @@ function judgeNumbers(path: string, values: number[]): Judged {
 	}
 }
 export function judge(path: string, text: string): Judged {
-	const { kind, unit } = fieldMeta(visitSchema, path)
+	const meta = fieldMeta(visitSchema, path)
+	const { kind, unit } = meta
 	const trimmed = text.trim()
 	if (trimmed === '') return { value: undefined }
 	if (kind !== 'number')
@@ -67,6 +97,8 @@ export function judge(path: string, text: string): Judged {
 			: { error: `"${trimmed}" cannot stand here.` }
 	const reason = reasonOf(trimmed)
 	if (reason !== undefined) return { notMeasured: reason }
+	const doubt = doubtOf(trimmed, meta)
+	if (doubt) return doubt
 	const parsed = parseNumber(text, unit)
 	return parsed.ok ? judgeNumbers(path, parsed.values) : { error: parsed.says }
 }

@@ -5,6 +5,7 @@
 import { ankle } from './ankle/ankle.ts'
 import { conditionFindings } from './conditions/findings.ts'
 import { factsOf } from './facts/facts-of.ts'
+import { notToday } from './facts/not-today.ts'
 import { ownedOnly } from './facts/planned-pairs.ts'
 import { visitsBefore } from './facts/visits-before.ts'
 import type { Assessment } from './findings/assessment.ts'
@@ -55,6 +56,15 @@ function measuringRooms(
 		growth: growth(visit, before, protocol, sized.fitLengthMm),
 		screening: screened,
 	}
+}
+/** What may wait with its limb, and what is lacking beside that. */
+function stillToMeasure(
+	visit: Visit,
+	{ screening: screened, gate }: ReturnType<typeof dangerFirst>,
+	protocol: Protocol,
+) {
+	const testsWait = notToday(visit, screened, gate, protocol)
+	return { testsWait, missing: missingMeasures(visit, protocol, testsWait) }
 }
 /** What all rooms found, most consequential first; within one level in the order of the rooms. */
 function inOrder(rooms: readonly ({ findings: readonly Finding[] } | undefined)[]): Finding[] {
@@ -140,6 +150,6 @@ export function assess(
 			protocol,
 		),
 		findings,
-		missing: missingMeasures(visit, protocol),
+		...stillToMeasure(visit, first, protocol),
 	}
 }

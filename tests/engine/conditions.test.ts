@@ -5,7 +5,7 @@ import { withoutRow } from '../../renderer/screens/assessment/listRows.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { ageDoubt } from '../../shared/engine/conditions/ages.ts'
 import { conditionFindings } from '../../shared/engine/conditions/findings.ts'
-import { conditionReading } from '../../shared/engine/conditions/query.ts'
+import { conditionReading, type RecordedCondition } from '../../shared/engine/conditions/query.ts'
 import { conditionRow, questionsOf } from '../../shared/engine/conditions/registry.ts'
 import { conditionWishes } from '../../shared/engine/conditions/wishes.ts'
 import { openGate } from '../../shared/engine/facts/held.ts'
@@ -26,7 +26,7 @@ import { spokenTo } from '../../shared/engine/words/statement.ts'
 import { conditionInWords } from '../../shared/engine/words/words.ts'
 import { wholeVisit } from './random-visit.ts'
 
-type Recorded = NonNullable<Visit['conditions']>[number]
+type Recorded = RecordedCondition
 const protocol = openProtocol()
 const quiet = openGate
 const current = (condition: Condition, more: Partial<Recorded> = {}): Recorded => ({

@@ -29,6 +29,7 @@ import {
 } from '../../shared/engine/visit/decisions.ts'
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
 import { state } from '../../shared/engine/words/statement.ts'
+import { agreed } from '../agreed.ts'
 import { flat, has, visitWith } from '../published/known-insert.ts'
 
 const stated: DecidedOn = {
@@ -189,9 +190,10 @@ describe('an element of the insert', () => {
 		const codes = (of: object) =>
 			signingBlocks(
 				{
+					visit: painful,
 					decisions: decisionsSchema.parse({
 						...settledAsProposed(assess(painful)),
-						consentNoted: true,
+						...agreed,
 						insert: { left: [{ ...dropped, ...of }] },
 					}),
 					raw: {},
@@ -227,6 +229,7 @@ describe('what keeps a visit from being signed', () => {
 		const assessment = assess(given)
 		return signingBlocks(
 			{
+				visit: given,
 				decisions: decisionsSchema.parse({ ...settledAsProposed(assessment), ...decisions }),
 				raw,
 			},
@@ -245,6 +248,7 @@ describe('what keeps a visit from being signed', () => {
 						{ findingId: 'own.2', choice: 'add' },
 					],
 					heelRaiseMm: { left: limitMm + 1, right: 0 },
+					agreement: { ...agreed.agreement, explainedTo: {} },
 				},
 				{ 'body.massKg': '4x' },
 			),
@@ -253,16 +257,15 @@ describe('what keeps a visit from being signed', () => {
 			['decisions.lines', 'signing.changed-without-words', { finding: 'a.b.left' }],
 			['decisions.lines', 'signing.own-line-empty', { line: '2' }],
 			['decisions.heelRaiseWhy', 'signing.raise-without-reason', { limitMm }],
-			['decisions.consentNoted', 'signing.consent-not-noted', {}],
+			['decisions.agreement.explainedTo', 'signing.told-nobody', {}],
 		])
-		expect(
-			codesOf({ screening: { nightPain: true } }, { consentNoted: true, answers: [] }),
-		).toContainEqual([
+		expect(codesOf({ screening: { nightPain: true } }, { ...agreed, answers: [] })).toContainEqual([
 			'decisions.answers',
 			'signing.open-questions',
 			{ questions: expect.arrayContaining(['gate']) },
 		])
-		expect(signingBlocks({ decisions: noDecisions, raw: {} }, undefined, openProtocol())).toEqual([
+		const nothing = { visit: visitWith({}), decisions: noDecisions, raw: {} }
+		expect(signingBlocks(nothing, undefined, openProtocol())).toEqual([
 			expect.objectContaining({ path: 'visit', code: 'signing.not-assessed' }),
 		])
 	})
@@ -278,14 +281,14 @@ describe('what keeps a visit from being signed', () => {
 		// the dose of the trial, in trainers
 		const [pair] = raise.pairs
 		expect(pair?.left.addMm).toBeGreaterThan(limitMm)
-		expect(codesOf(visit, { consentNoted: true })).toEqual([])
+		expect(codesOf(visit, { ...agreed })).toEqual([])
 		const question = questions.find((one) => one.id === 'raise')!
 		const raised = (mm: number, why?: string) => {
 			const fields = { raise: [{ pair: 'p1', left: mm, right: mm }] }
 			const { answers = [] } = settledAsProposed(assess(given))
 			const others = answers.filter((one) => one.question !== 'raise')
 			return codesOf(visit, {
-				consentNoted: true,
+				...agreed,
 				answers: [...others, changedTo(question, fields, why)],
 			}).map(([, code]) => code)
 		}

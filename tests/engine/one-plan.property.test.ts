@@ -15,6 +15,7 @@ import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { parseShelf } from '../../shared/engine/visit/shelf.ts'
 import { bothSides } from '../../shared/engine/visit/sides.ts'
 import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
+import { agreed } from '../agreed.ts'
 import { json } from '../demo.ts'
 import { wholeVisit } from './random-visit.ts'
 
@@ -31,7 +32,7 @@ const everyVisit = (holds: (assessment: Assessment, visit: Visit) => void) =>
 /** What the clinician does: settles each question, and writes what was done about a referral. */
 const decidedBy = (assessment: Assessment) => ({
 	...settleAll(noDecisions, assessment.prescription, 'not asked today'),
-	consentNoted: true,
+	...agreed,
 	...(refers(assessment) && { referralDone: 'Sent the same day.' }),
 })
 const idsOf = (things: readonly { id: string }[]) => things.map(({ id }) => id)
@@ -59,13 +60,13 @@ describe('the plan of any visit', () => {
 				expect(because.filter((id) => !known.has(id))).toEqual([])
 		}))
 	it('can be signed once its questions are settled, and not before', () =>
-		everyVisit((assessment) => {
+		everyVisit((assessment, visit) => {
 			const decisions = decidedBy(assessment)
 			expect(openQuestions(decisions, assessment.prescription)).toEqual([])
-			expect(signingBlocks({ decisions, raw: {} }, assessment, protocol)).toEqual([])
+			expect(signingBlocks({ visit, decisions, raw: {} }, assessment, protocol)).toEqual([])
 			const { answers: _, ...unanswered } = decisions
 			expect(
-				signingBlocks({ decisions: unanswered, raw: {} }, assessment, protocol).map(
+				signingBlocks({ visit, decisions: unanswered, raw: {} }, assessment, protocol).map(
 					({ code }) => code,
 				),
 			).toContain('signing.open-questions')

@@ -8,6 +8,7 @@ import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { signingBlocks } from '../../shared/engine/report/signing.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
+import { agreed } from '../agreed.ts'
 
 describe('the review', () => {
 	const foot = { addMm: 0, madeBy: 'none', addedUnderHeelMm: 0 } as const
@@ -73,18 +74,19 @@ describe('signing behind a stop', () => {
 		const open = openQuestions(noDecisions, stopped.prescription).map(({ id }) => id)
 		expect(open).toEqual(expect.arrayContaining(['gate', 'size']))
 		const blocks = (decisions: Decisions) =>
-			signingBlocks({ decisions, raw: {} }, stopped, openProtocol()).map(({ code, params }) => [
-				code,
-				params,
-			])
-		expect(blocks({ ...noDecisions, consentNoted: true })).toContainEqual([
+			signingBlocks({ visit, decisions, raw: {} }, stopped, openProtocol()).map(
+				({ code, params }) => [code, params],
+			)
+		expect(blocks({ ...noDecisions, ...agreed })).toContainEqual([
 			'signing.open-questions',
 			{ questions: ['gate'] },
 		])
 		const gate = stopped.prescription.questions.find(({ id }) => id === 'gate')!
 		const settled = withAnswer(noDecisions, asProposed(gate))
-		expect(
-			blocks({ ...settled, consentNoted: true, referralDone: 'Sent to hospital at 09:10.' }),
-		).toEqual([])
+		// nobody is kept waiting for an answer to a plan that waits itself
+		const toldOnly = { agreement: { explainedTo: { player: true } } }
+		expect(blocks({ ...settled, ...toldOnly, referralDone: 'Sent to hospital at 09:10.' })).toEqual(
+			[],
+		)
 	})
 })

@@ -110,7 +110,7 @@ describe('the protocol of a clinic', () => {
 		const content = {
 			...draft.content,
 			visit: { ...draft.content.visit, ankles: { left: { lungeCm: 7 }, right: { lungeCm: 7 } } },
-			decisions: { ...noDecisions, consentNoted: true },
+			decisions: noDecisions,
 		}
 		await call('drafts.save', { draftId: draft.draftId, content })
 		await call('drafts.preview', { draftId: draft.draftId })

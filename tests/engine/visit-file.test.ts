@@ -184,10 +184,12 @@ describe('the command line', () => {
 	it('prints the JSON Schema of a visit with units', () => {
 		const done = run(['schema', 'visit'])
 		expect(done.status).toBe(0)
-		expect(JSON.parse(done.stdout).properties.body.properties.massKg).toMatchObject({
-			type: 'number',
-			unit: 'kg',
-			maximum: 250,
+		const { massKg, adultStatureCm } = JSON.parse(done.stdout).properties.body.properties
+		expect(adultStatureCm).toMatchObject({ type: 'number', unit: 'cm', maximum: 240 })
+		// once or as repeats
+		const reading = { type: 'number', unit: 'kg', maximum: 250 }
+		expect(massKg).toMatchObject({
+			anyOf: [reading, { type: 'array', maxItems: 6, items: reading }],
 		})
 	})
 })

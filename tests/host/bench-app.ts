@@ -75,7 +75,6 @@ export async function signed(
 		content: {
 			...draft.content,
 			visit: { ...draft.content.visit, ...visit },
-			decisions: { ...draft.content.decisions, consentNoted: true },
 		},
 	})
 	await decideAll(app.ask, playerId, visitDate)

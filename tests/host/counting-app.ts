@@ -8,6 +8,7 @@ import { join } from 'node:path'
 import { createApp } from '../../electron/app.ts'
 import type { Answer, DraftContent } from '../../shared/contract.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { agreed } from '../agreed.ts'
 import { settledBy } from '../decide.ts'
 
 export const passphrase = 'correct horse'
@@ -88,7 +89,7 @@ export async function saved(
 		...draft.content,
 		visit: { ...draft.content.visit, ...change.visit },
 		raw: change.raw ?? {},
-		decisions: { ...draft.content.decisions, consentNoted: true, ...change.decisions },
+		decisions: { ...draft.content.decisions, ...agreed, ...change.decisions },
 	}
 	const content = change.open
 		? entered

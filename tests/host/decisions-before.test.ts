@@ -9,6 +9,7 @@ import type { Assessment } from '../../shared/engine/findings/assessment.ts'
 import { aboutOf, type Decision, type Decisions } from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { state } from '../../shared/engine/words/statement.ts'
+import { agreed } from '../agreed.ts'
 import { draftOf, saved, withPlayer } from './counting-app.ts'
 
 /** A painful flat foot on a thick shell, a stiff ankle, and feet measured seated. */
@@ -125,7 +126,7 @@ describe('a visit signed before', () => {
 		expect(draft.content.decisions.lines).toEqual(lines)
 		const amended = {
 			...draft.content,
-			decisions: { ...draft.content.decisions, consentNoted: true },
+			decisions: { ...draft.content.decisions, ...agreed },
 		}
 		// the same words stand; what was changed about others is asked, and what was accepted is not
 		const [changed, ...accepted] = lines.map(otherWords)

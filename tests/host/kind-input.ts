@@ -4,6 +4,7 @@ import { settleAll } from '../../shared/engine/prescription/answers.ts'
 import type { KindInput, KindName } from '../../shared/engine/report/kinds.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { agreed } from '../agreed.ts'
 import { clinic, json, read } from '../demo.ts'
 
 const on = '2027-03-01'
@@ -37,7 +38,7 @@ export const decisions: Decisions = {
 	...noDecisions,
 	reviewDate: '2027-05-05',
 	referralDone: 'The family doctor was called.',
-	consentNoted: true,
+	...agreed,
 }
 /** What a kind is composed of: settled as proposed and signed, with consents and a plan. */
 export const inputOf = (visit: Visit, kind: KindName, more: Partial<KindInput> = {}): KindInput => {

@@ -4,6 +4,7 @@ import { clinicalWord } from '../../shared/desk/outbox/message.ts'
 import { transmissionSheet } from '../../shared/desk/outbox/sheet.ts'
 import type { Clinic } from '../../shared/engine/report/clinic.ts'
 import { textsIn } from '../../shared/engine/report/texts.ts'
+import { agreed } from '../agreed.ts'
 import { clinic, signed } from './bench-app.ts'
 import { adult, bench, consent, item, minor, put, release, toRefer } from './outbox-bench.ts'
 
@@ -80,7 +81,7 @@ test('the names are looked for in the pages that go out', async () => {
 			...draft.content,
 			decisions: {
 				...draft.content.decisions,
-				consentNoted: true,
+				...agreed,
 				warningSigns: ['Do not lend boots to Zoe Nguyen-Hart again'],
 			},
 		},
@@ -156,7 +157,7 @@ test(
 		const { draft } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
 		await app.ask('drafts.save', {
 			draftId,
-			content: { ...draft.content, decisions: { ...draft.content.decisions, consentNoted: true } },
+			content: { ...draft.content, decisions: { ...draft.content.decisions, ...agreed } },
 		})
 		await app.ask('visits.sign', { draftId })
 		expect((await app.ask('outbox.tell', { playerId })).tell).toMatchObject([

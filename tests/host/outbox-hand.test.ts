@@ -4,6 +4,7 @@ import { expect, test } from 'vitest'
 import { createApp } from '../../electron/app.ts'
 import { renderPdf } from '../../electron/pdf/render.ts'
 import { plainWords } from '../../shared/desk/outbox/mail-settings.ts'
+import { agreed } from '../agreed.ts'
 import { clinic, folder, type Opened, passphrase, signed } from './bench-app.ts'
 import { startSmtp } from './mail-bench.ts'
 import {
@@ -53,7 +54,7 @@ test(
 			draftId,
 			content: {
 				...opened.content,
-				decisions: { ...opened.content.decisions, consentNoted: true },
+				decisions: { ...opened.content.decisions, ...agreed },
 			},
 		})
 		app.clock.ms += 60_000

@@ -24,7 +24,6 @@ test('reception is refused a page that holds body mass, and reads none elsewhere
 			visit: { ...draft.content.visit, body: { massKg } },
 			decisions: {
 				...draft.content.decisions,
-				consentNoted: true,
 				insert: {
 					left: [{ element: 'heel-cushion', choice: 'add', value: 3, why: 'asked for' }],
 				},

@@ -7,6 +7,7 @@ import type { Answer, DraftContent, OutputOf } from '../../shared/contract.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { type Season, type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
+import { agreed } from '../agreed.ts'
 
 /** The visit of the pictured season. */
 export const pictured = visitSchema.parse(
@@ -73,7 +74,7 @@ export async function opened(
 	const content = {
 		visit: { ...measured, ...visit },
 		raw: {},
-		decisions: { ...noDecisions, consentNoted: true, ...decisions },
+		decisions: { ...noDecisions, ...agreed, ...decisions },
 	}
 	const put = (change: Partial<Visit>) =>
 		ask('drafts.save', {

@@ -191,7 +191,6 @@ test('a visit is signed with the match to the shelf that stood then', async () =
 		content: {
 			...draft.content,
 			visit,
-			decisions: { ...draft.content.decisions, consentNoted: true },
 		},
 	})
 	await decideAll(app.ask, playerId, '2027-01-20')

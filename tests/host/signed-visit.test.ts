@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { documentSentences } from '../../shared/engine/words/speak.ts'
+import { agreed } from '../agreed.ts'
 import { open, passphrase, signed, withPlayer } from './bench-app.ts'
 
 describe('a signed visit', () => {
@@ -29,7 +30,7 @@ describe('a signed visit', () => {
 						ankles: { right: { lungeCm: 8 } },
 						notes: 'another secret',
 					},
-					decisions: { ...draft.content.decisions, consentNoted: true },
+					decisions: { ...draft.content.decisions, ...agreed },
 				},
 			})
 			await app.ask('visits.sign', { draftId })
@@ -84,18 +85,19 @@ describe('a signed visit', () => {
 					amends: { visitId, visitDate: first.visit.visitDate, version: 1 },
 				}),
 			])
-			expect((await app.refused('visits.sign', { draftId })).problems).toEqual([
-				{
-					path: 'decisions.consentNoted',
-					message: expect.stringContaining('Consent is not noted'),
-				},
-			])
+			// what was agreed to is asked anew for each version
+			expect(draft.content.decisions).not.toHaveProperty('agreement')
+			expect(
+				(await app.refused('visits.sign', { draftId })).problems?.map(({ path }) => path),
+			).toEqual(
+				['explainedTo', 'explained', 'answer', 'by'].map((key) => `decisions.agreement.${key}`),
+			)
 			await app.ask('drafts.save', {
 				draftId,
 				content: {
 					...draft.content,
 					visit: { ...draft.content.visit, notes: 'right side' },
-					decisions: { ...draft.content.decisions, consentNoted: true },
+					decisions: { ...draft.content.decisions, ...agreed },
 				},
 			})
 			expect(await app.ask('visits.sign', { draftId })).toEqual({ visitId })

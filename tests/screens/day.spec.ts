@@ -3,7 +3,7 @@
  * lost on the way.
  */
 import { expect, type Page, test } from '@playwright/test'
-import { settleQuestions, shot } from './drive.ts'
+import { agreeOnSign, settleQuestions, shot } from './drive.ts'
 import { startHost } from './host.ts'
 
 /** The focus stands on something of the page. */
@@ -111,11 +111,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		await press('Alt+8')
 		await expect(page.getByRole('heading', { level: 1, name: 'Sign' })).toBeFocused()
 		await seen('sign')
-		const consent = page.getByRole('checkbox', { name: /Consent to assessment/ })
-		await tabTo(consent)
-		if (!(await consent.isChecked())) await press('Space')
-		const sign = page.getByRole('button', { name: 'Sign', exact: true })
-		await tabTo(sign)
+		await agreeOnSign(page, press)
 		await press('Enter')
 		await expect(page.locator('iframe[title="Signed report"]')).toBeVisible({ timeout: 60_000 })
 		await held(page, 'after signing')

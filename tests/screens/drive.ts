@@ -9,6 +9,7 @@ import { assess } from '../../shared/engine/assess.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { signingBlocks } from '../../shared/engine/report/signing.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { agreed } from '../agreed.ts'
 import { decideAll } from '../decide.ts'
 
 /** A call of the contract made by the page itself, with its cookie; it must be answered. */
@@ -61,6 +62,38 @@ export async function settleQuestions(
 		await expect(open).toHaveCount(left - 1)
 	}
 }
+/** What signs the visit on the page, apart from the step of that name. */
+export const signButton = (page: Page): Locator =>
+	page.getByRole('button', { name: 'Sign the visit' })
+/**
+ * On Sign by keys alone: the usual answers are put down, no interpreter was needed, a chaperone was
+ * declined, and where it is asked the guardian came too; then the signature has the focus.
+ */
+export async function agreeOnSign(
+	page: Page,
+	press: (key: string) => Promise<unknown> = (key) => page.keyboard.press(key),
+): Promise<void> {
+	await press('Alt+n')
+	await expect(
+		page.getByRole('button', { name: /^Explained to .* with all options/ }),
+	).toBeFocused()
+	await press('Enter')
+	const radio = (group: string, name: string | RegExp) =>
+		page.getByRole('group', { name: group }).getByRole('radio', { name })
+	await expect(radio('Interpreter', 'Not needed')).toBeFocused()
+	await press('Space')
+	await press('Alt+n')
+	await expect(radio('Chaperone', 'Offered, accepted')).toBeFocused()
+	await press('ArrowRight')
+	await expect(radio('Chaperone', 'Offered, declined')).toBeChecked()
+	await press('Alt+n')
+	if (await page.getByRole('group', { name: 'Came with' }).isVisible()) {
+		await expect(radio('Came with', /guardian$/)).toBeFocused()
+		await press('Space')
+		await press('Alt+n')
+	}
+	await expect(signButton(page)).toBeFocused()
+}
 /** The player whose assessment is on the page. */
 const playerOf = (page: Page): string => new URL(page.url()).hash.split('/')[2] ?? ''
 interface OpenDraft {
@@ -84,7 +117,7 @@ export const decisionsSaved = (page: Page) =>
 			const { file } = await hostCall(page, 'protocol.get', {})
 			const { shelf } = await hostCall(page, 'shelf.get', {})
 			return signingBlocks(
-				{ raw, decisions: { ...decisions, consentNoted: true } },
+				{ visit, raw, decisions: { ...decisions, ...agreed } },
 				assess(visit, earlier, file, shelf),
 				openProtocol(file),
 			)

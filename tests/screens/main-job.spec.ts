@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import { hostCall, settleQuestions, visitSaved } from './drive.ts'
+import { agreeOnSign, hostCall, settleQuestions, signButton, visitSaved } from './drive.ts'
 import { startHost } from './host.ts'
 
 const passphrase = 'seven grey herons'
@@ -71,9 +71,11 @@ test('from the measuring device to the signed report', async ({ page }) => {
 			await page.keyboard.press('Enter')
 		}
 		await expect(field(page, 'Toe depth, left')).toBeFocused()
-		await expect(page.getByText('mean 264.5 mm')).toBeVisible()
-		await expect(page.getByRole('complementary', { name: 'Findings' })).toContainText(
-			'inside length',
+		await expect(page.getByText('mean 264.5')).toBeVisible()
+		const result = page.getByRole('complementary', { name: 'Result' })
+		await expect(result.getByRole('group', { name: 'Feet' })).toContainText('Inside length')
+		await expect(result.getByRole('img', { name: /^Both feet from above/ })).toHaveAccessibleName(
+			/left 264.5 mm long, heel to ball 195 mm, 104 mm wide; right 263 mm long/,
 		)
 
 		// refused in words, kept as typed, and gone once right
@@ -120,8 +122,8 @@ test('from the measuring device to the signed report', async ({ page }) => {
 		await step(page, 'Sign').click()
 		await page.getByRole('button', { name: 'Preview' }).click()
 		await expect(page.locator('iframe[title="Report preview"]')).toBeVisible({ timeout: 30_000 })
-		await page.getByLabel(/Consent to assessment/).check()
-		await page.getByRole('button', { name: 'Sign', exact: true }).click()
+		await agreeOnSign(page)
+		await signButton(page).click()
 		await expect(page.locator('iframe[title="Signed report"]')).toBeVisible({ timeout: 30_000 })
 
 		const { cards } = (await hostCall(page, 'players.search', {

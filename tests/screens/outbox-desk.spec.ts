@@ -3,6 +3,7 @@
  * desk of a screening day.
  */
 import { expect, test } from '@playwright/test'
+import { agreed } from '../agreed.ts'
 import { decideOn, hostCall, shot } from './drive.ts'
 import { startHost } from './host.ts'
 import { accessible, button, link } from './outbox-drive.ts'
@@ -100,7 +101,6 @@ test(
 						...draft.content.visit,
 						feet: { left: { heelToToeMm: 246 }, right: { heelToToeMm: 248 } },
 					},
-					decisions: { ...draft.content.decisions, consentNoted: true },
 				},
 			})
 			await decideOn(page, playerId, draft.content.visit.visitDate)
@@ -182,7 +182,7 @@ test(
 				draftId,
 				content: {
 					...amended.content,
-					decisions: { ...amended.content.decisions, consentNoted: true },
+					decisions: { ...amended.content.decisions, ...agreed },
 				},
 			})
 			await hostCall(page, 'visits.sign', { draftId })

@@ -105,7 +105,8 @@ test('each question is opened, read, and settled by its own answer', async ({ pa
 		await settleQuestions(page)
 		await expect(page.getByText(`${ids.length} of ${ids.length} settled`)).toBeVisible()
 		await step(page, 'Sign').press('Enter')
-		await expect(page.getByText('What keeps this from being signed: nothing.')).toBeVisible()
+		await expect(page.getByText('Open on this step')).toBeVisible()
+		await expect(page.getByText('Open on other steps')).toHaveCount(0)
 	} finally {
 		await host.kill()
 	}

@@ -4,7 +4,7 @@
  */
 import { readFileSync } from 'node:fs'
 import { expect, type Locator, type Page, test } from '@playwright/test'
-import { decisionsSaved, settleQuestions, shot } from './drive.ts'
+import { agreeOnSign, decisionsSaved, settleQuestions, shot, signButton } from './drive.ts'
 import { startHost } from './host.ts'
 
 /** A button that is not ready yet takes no key. */
@@ -59,7 +59,8 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await press(button(page, 'Resume assessment'))
 		await decideAll(page)
 		await press(step(page, 'Sign'))
-		await press(button(page, 'Sign'))
+		await agreeOnSign(page)
+		await press(signButton(page))
 		await expect(page.locator('iframe[title="Signed report"]')).toBeVisible({ timeout: 60_000 })
 
 		await toTui(page)
@@ -125,6 +126,11 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await expect(page.getByText(/^Saved \d\d:/)).toBeVisible()
 		await decisionsSaved(page)
 		await expect(page.getByText(/^Saved \d\d:/)).toBeVisible()
+		// what was agreed to is asked anew
+		await press(step(page, 'Sign'))
+		await expect(page.getByText('Open on this step')).toBeVisible()
+		await agreeOnSign(page)
+		await expect(page.getByText(/^Saved \d\d:/)).toBeVisible()
 
 		await toTui(page)
 		await press(button(page, 'Open visit of 20 January 2027'))
@@ -138,8 +144,6 @@ test('a signed visit is amended, both versions stay, and one is marked as entere
 		await expect(page.getByText(/^Version 1, signed/)).toBeVisible()
 		await shot(page, 'visit-amending')
 		const signTwo = button(page, 'Sign version 2')
-		await expect(signTwo).toBeDisabled()
-		await page.getByLabel('Consent to assessment and record was given and noted').press('Space')
 		await press(signTwo)
 		await expect(page.getByText(/^Version 2, signed/)).toBeVisible({ timeout: 60_000 })
 		await expect(page.getByRole('region', { name: 'Who must be told' })).toContainText(

@@ -48,7 +48,6 @@ export async function setUp(page: Page) {
 						right: { heelToToeMm: footMm(number) + 1 },
 					},
 				},
-				decisions: { ...draft.content.decisions, consentNoted: true },
 			},
 		})
 		await decideOn(page, playerId, yearAgo)

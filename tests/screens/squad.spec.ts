@@ -6,7 +6,7 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
-import { decideOn, hostCall, settleQuestions } from './drive.ts'
+import { agreeOnSign, decideOn, hostCall, settleQuestions, signButton } from './drive.ts'
 import { startHost } from './host.ts'
 import {
 	checkInElsewhere,
@@ -31,15 +31,14 @@ async function signAtScreen(page: Page) {
 		await call(page, number, 'Clinician')
 		await page.getByRole('button', { name: 'Open the assessment and sign' }).press('Enter')
 		await expect(page.getByRole('heading', { name: 'Sign' })).toBeVisible()
-		const sign = page.getByRole('button', { name: 'Sign', exact: true })
+		const sign = signButton(page)
 		// nothing is signed with a question open: each is settled on Decide, and back
 		await expect(sign).toBeDisabled()
-		await page.getByRole('button', { name: 'Go to Decide' }).press('Enter')
+		const steps = page.getByRole('navigation', { name: 'Steps' })
+		await steps.getByRole('button', { name: 'Decide' }).press('Enter')
 		await settleQuestions(page)
-		await page
-			.getByRole('navigation', { name: 'Steps' })
-			.getByRole('button', { name: 'Sign' })
-			.press('Enter')
+		await steps.getByRole('button', { name: 'Sign' }).press('Enter')
+		await agreeOnSign(page)
 		await expect(sign).toBeEnabled()
 		await sign.press('Enter')
 		await expect(page.getByText('Signed', { exact: true }).first()).toBeVisible({

@@ -66,7 +66,6 @@ test('each number of the trends is right, and each chart has its words', async (
 				content: {
 					...draft.content,
 					visit,
-					decisions: { ...draft.content.decisions, consentNoted: true },
 				},
 			})
 			await decideOn(page, playerId, visit.visitDate)

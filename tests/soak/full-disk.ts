@@ -10,6 +10,7 @@ import { settledAsProposed } from '../../electron/command/demo.ts'
 import type { DraftContent } from '../../shared/contract.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
+import { agreed } from '../agreed.ts'
 import { type AppNow, clinic, openNow, passphrase, player } from '../host/clock-app.ts'
 
 interface Full {
@@ -112,7 +113,7 @@ async function signOnce(app: AppNow, playerId: string): Promise<string[]> {
 	const settled = settledAsProposed(assess(content.visit, earlier), content.decisions)
 	const put = await app.call('drafts.save', {
 		draftId,
-		content: { ...content, decisions: { ...settled, consentNoted: true } },
+		content: { ...content, decisions: { ...settled, ...agreed } },
 	})
 	if (!put.ok) return []
 	const visit = await app.call('visits.sign', { draftId })

@@ -3,6 +3,7 @@ import { z } from 'zod'
 import type { Subject } from '../../../shared/desk/backups/came-back.ts'
 import type { RegisterLine } from '../../../shared/desk/records/retention.ts'
 import type { NewRecord, StoredRecord } from '../../store/store.ts'
+import { dropTypedAbout } from '../players/typed.ts'
 import { written } from './standing.ts'
 
 const ofPlayer = z.object({ playerId: z.string() })
@@ -16,6 +17,8 @@ export interface Destroying {
 	draftIds: () => string[]
 	draft: (id: string) => { at: string; value: unknown } | undefined
 	append: (record: NewRecord) => string
+	sealedSetting: (name: string) => unknown
+	setSealedSetting: (name: string, value: unknown) => void
 	destroy: (recordIds: readonly string[], draftIds: readonly string[], register: () => void) => void
 }
 /**
@@ -41,6 +44,7 @@ export function destroyAgain(
 	const unnamed = [...ids].filter((id) => !named.some((line) => line.recordIds.includes(id)))
 	file.destroy([...ids], drafts, () => {
 		if (unnamed.length > 0) file.append(unnamedLine(at, unnamed))
+		dropTypedAbout(file, players)
 	})
 	return [
 		...named.map((line): Subject => {

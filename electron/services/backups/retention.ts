@@ -9,6 +9,7 @@ import { fullName } from '../../../shared/engine/words/names.ts'
 import type { BackupPlace } from '../../store/backup-list.ts'
 import type { Store } from '../../store/store.ts'
 import { plain } from '../players/names.ts'
+import { dropTypedAbout } from '../players/typed.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { openerOf } from '../records/open.ts'
@@ -126,6 +127,7 @@ export async function destroy(
 	}
 	store.destroy(recordIds, draftIds, () => {
 		keep({ kind: 'register', value: line })
+		dropTypedAbout(store, new Set(ids))
 	})
 	store.noteDestroyed(recordIds)
 	for (const draftId of draftIds) drafts.drop(draftId)

@@ -1,6 +1,7 @@
 /** What goes with a sending: the transmission sheet, and who must be told of a newer version. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { numberOf } from '../../../shared/desk/outbox/item.ts'
+import { nameOnPaper } from '../../../shared/desk/outbox/recipients.ts'
 import { transmissionSheet } from '../../../shared/desk/outbox/sheet.ts'
 import { handedOverSchema, mustBeTold } from '../../../shared/desk/records/amendment.ts'
 import { readCards } from '../records/cards.ts'
@@ -33,8 +34,9 @@ export async function printSheet(
 			'This was not checked yet. Release it first; then its transmission sheet can be printed.',
 		)
 	const { bytes: document } = storedDocument(deps, item.documentId, item.sha256)
+	const { player } = memory.players.entry(memory.players.rootOf(item.playerId))
 	const sheet = transmissionSheet({
-		item,
+		item: { ...item, recipient: { ...item.recipient, name: nameOnPaper(item.recipient, player) } },
 		clinic,
 		by: memory.people.acts().name,
 		at: deps.now().toISOString(),

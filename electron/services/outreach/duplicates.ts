@@ -16,8 +16,9 @@ export function playersOf(deps: Pick<Deps, 'openAbout'>, records: readonly Carri
 	return [...new Set(ids)].flatMap((playerId) => {
 		const last = versionsAbout(deps, 'player', playerId).at(-1)
 		if (!last) return []
-		const { givenName, familyName, birthDate, sex } = last.value.player
-		return [{ playerId, givenName, familyName, birthDate, sex, openDraft: false }]
+		const { givenName, familyName, latinName, birthDate, sex } = last.value.player
+		const latin = latinName && { latinName }
+		return [{ playerId, givenName, familyName, ...latin, birthDate, sex, openDraft: false }]
 	})
 }
 /** Pairs that a person should look at; nobody is merged by itself. */

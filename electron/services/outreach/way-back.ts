@@ -16,6 +16,7 @@ import { type Unfinished, writePack } from '../../store/pack-file.ts'
 import { damagedWords } from '../../store/record.ts'
 import { ownerSlot, type Store } from '../../store/store.ts'
 import { destroyedLines } from '../backups/retention.ts'
+import { typedBy } from '../players/typed.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -248,6 +249,13 @@ function mustBeHome(
 				},
 			],
 		)
+	const typing = typedBy(store)
+	if (typing.length > 0)
+		throw new Refusal(
+			'outreach.details-not-saved',
+			`Details of players were typed here and not saved, by ${whoTyped(memory, typing)}. Save or ` +
+				'discard them on the page of the player first. Nothing was removed.',
+		)
 	if (stampOf(memory, store) !== back.stamp)
 		throw new Refusal(
 			'outreach.entered-since',
@@ -256,6 +264,8 @@ function mustBeHome(
 		)
 	return { pack, back }
 }
+const whoTyped = ({ people }: Memory, ids: readonly string[]): string =>
+	[...new Set(ids.map((id) => people.nameOf(id) ?? 'a person who left'))].join(', ')
 /** A line for each player; what is about nobody is named in the first one. */
 function registerLines(
 	memory: Memory,

@@ -11,7 +11,7 @@ type Notes = Pick<Store, 'sealedSetting' | 'setSealedSetting'>
 type Read<Value> = { state: 'read'; value: Value } | { state: 'none' | 'damaged' }
 
 /** A note of the store by its name. @throws Error while the records are locked */
-function sealedNote<Value>(name: string, schema: z.ZodType<Value>) {
+export function sealedNote<Value>(name: string, schema: z.ZodType<Value>) {
 	return {
 		read(store: Notes): Read<Value> {
 			let found: unknown

@@ -106,6 +106,7 @@ export class PlayersMemory {
 			playerId,
 			givenName: player.givenName,
 			familyName: player.familyName,
+			...(player.latinName && { latinName: player.latinName }),
 			birthDate: player.birthDate,
 			sex: player.sex,
 			club: player.club,

@@ -29,13 +29,18 @@ export const words = (text: string) =>
 	plain(text)
 		.split(/[\s,;'’-]+/)
 		.filter(Boolean)
-export function wordsOfPlayer(
-	card: Pick<Card, 'givenName' | 'familyName' | 'club' | 'birthDate'>,
-): string[] {
+type Named = Pick<Card, 'givenName' | 'familyName' | 'latinName'>
+/** The name and its spelling for paper, where it has one. */
+const spellingsOf = ({ givenName, familyName, latinName }: Named) => [
+	{ givenName, familyName },
+	...(latinName ? [latinName] : []),
+]
+export function wordsOfPlayer(card: Named & Pick<Card, 'club' | 'birthDate'>): string[] {
+	const names = spellingsOf(card).map(fullName).join(' ')
 	return [
 		...new Set([
-			...words(`${fullName(card)} ${card.club ?? ''}`),
-			...plain(fullName(card)).split(/\s+/),
+			...words(`${names} ${card.club ?? ''}`),
+			...plain(names).split(/\s+/),
 			card.birthDate,
 		]),
 	]
@@ -58,12 +63,21 @@ export const nearlySame = (left: string, right: string): boolean =>
  * same day, names that differ by a slip or stand the other way round are one person's; a family
  * name alone makes twins. Born on different days both names must be the same.
  */
-export function likeness(left: Card, right: Card): 'same-person' | 'twin' | undefined {
+export function likeness(left: Likened, right: Likened): 'same-person' | 'twin' | undefined {
+	const isSameDay = left.birthDate === right.birthDate
+	const found = spellingsOf(left).flatMap((one) =>
+		spellingsOf(right).map((other) => likeNames(one, other, isSameDay)),
+	)
+	return found.includes('same-person') ? 'same-person' : found.find((why) => why !== undefined)
+}
+type Likened = Named & Pick<Card, 'birthDate'>
+type Spelling = Pick<Card, 'givenName' | 'familyName'>
+function likeNames(left: Spelling, right: Spelling, isSameDay: boolean) {
 	const [family, otherFamily] = [plain(left.familyName), plain(right.familyName)]
 	const [given, otherGiven] = [plain(left.givenName), plain(right.givenName)]
 	const sameFamily = family === otherFamily
 	const sameGiven = given === otherGiven
-	if (left.birthDate !== right.birthDate) return sameFamily && sameGiven ? 'same-person' : undefined
+	if (!isSameDay) return sameFamily && sameGiven ? 'same-person' : undefined
 	const near = nearlySame(family, otherFamily) && nearlySame(given, otherGiven)
 	const swapped = nearlySame(family, otherGiven) && nearlySame(given, otherFamily)
 	if (near || swapped) return 'same-person'

@@ -2,13 +2,18 @@
 import { randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import type { PlayerValue } from '../../../shared/desk/players/player-record.ts'
+import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { birthProblems } from '../../../shared/engine/visit/birth.ts'
+import { nameProblems, tidyPlayer } from '../../../shared/engine/visit/names.ts'
 import type { Player } from '../../../shared/engine/visit/visit.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
 import { type VisitLine, visitsOf } from '../visits/visits.ts'
 import type { PlayersMemory } from './memory.ts'
 import { likeness } from './names.ts'
 import { cardOf } from './search.ts'
+import { forgetTyped } from './typed.ts'
 
 /** Players that are pointed out as similar at once: a choice of this program. */
 const mostSimilar = 20
@@ -18,13 +23,19 @@ const mostSimilar = 20
  * never merged.
  */
 export function savePlayer(
-	memory: Pick<Memory, 'players' | 'drafts'>,
+	memory: Pick<Memory, 'players' | 'drafts' | 'people'>,
 	deps: Deps,
 	{ playerId, player }: InputOf<'players.save'>,
 ): OutputOf<'players.save'> {
 	const { players } = memory
 	const known = playerId === undefined ? undefined : players.entry(playerId)
-	const savedId = keepPlayer(deps, { playerId, player, follows: known?.recordId })
+	const tidy = tidyPlayer(player)
+	refuseImpossible(tidy, dayHere(deps.now()))
+	const savedId = deps.store.together(() => {
+		const id = keepPlayer(deps, { playerId, player: tidy, follows: known?.recordId })
+		forgetTyped(memory, deps, playerId)
+		return id
+	})
 	const own = players.entry(savedId).card
 	const similar = players
 		.ordered()
@@ -34,6 +45,19 @@ export function savePlayer(
 		playerId: savedId,
 		similar: similar.map((entry) => cardOf(memory, deps, entry)),
 	}
+}
+/** @throws Refusal naming each entry that cannot be, or that no page can print */
+function refuseImpossible(player: Player, today: string): void {
+	const problems = [
+		...birthProblems(player.birthDate, today, 'player.birthDate'),
+		...nameProblems(player),
+	]
+	if (problems.length > 0)
+		throw new Refusal(
+			'players.details-cannot-stand',
+			'Some entries cannot stand. Nothing was changed.',
+			problems,
+		)
 }
 /** Keeps the details of a player, of somebody new without an id. @returns the player's id */
 export function keepPlayer(

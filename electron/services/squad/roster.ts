@@ -69,7 +69,7 @@ export function previewRoster(
 }
 function knownAs(players: PlayersMemory, player: RosterPlayer) {
 	const known = players.ordered().flatMap(({ card }) => {
-		const why = likeness({ ...card, ...player, playerId: '', openDraft: false }, card)
+		const why = likeness(player, card)
 		if (!why) return []
 		const name = fullName(card)
 		return [{ playerId: card.playerId, name, birthDate: card.birthDate, why }]

@@ -2,6 +2,7 @@
 import { randomUUID } from 'node:crypto'
 import type { SignedVisit } from '../../../shared/contract.ts'
 import { kindWords, type OutboxKind, type Recipient } from '../../../shared/desk/outbox/item.ts'
+import { nameOnPaper } from '../../../shared/desk/outbox/recipients.ts'
 import type { Consent } from '../../../shared/desk/records/consent.ts'
 import type { DocumentValue } from '../../../shared/desk/visits/kept-pages.ts'
 import { dayHere, dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
@@ -95,7 +96,7 @@ function addedBy(
 	const { visitId, playerId } = signed
 	switch (kind) {
 		case 'referral':
-			return { letter: letterTo(memory, deps, playerId, recipient) }
+			return { letter: letterTo(memory, deps, signed, recipient) }
 		case 'coach': {
 			const season = planThen(memory, deps, playerId, signedInput(memory, deps, signed))
 			return present({
@@ -116,9 +117,10 @@ function addedBy(
  * A doctor's letter names the consent that it rests on; one that player or guardian takes along says
  * nothing that they may not read.
  */
-function letterTo(memory: Needs, deps: Deps, playerId: string, recipient: Recipient) {
+function letterTo(memory: Needs, deps: Deps, signed: SignedVisit, recipient: Recipient) {
+	const { playerId, visit } = signed
 	if (recipient.role === 'player' || recipient.role === 'guardian')
-		return { recipient: recipient.name, handedTo: recipient.role }
+		return { recipient: nameOnPaper(recipient, visit.player), handedTo: recipient.role }
 	const consent = checkConsent(memory, deps, playerId, 'share-with-care', recipient.name)
 	return { recipient: recipient.name, consent: consent.because }
 }

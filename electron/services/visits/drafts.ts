@@ -26,7 +26,12 @@ export function openDraft(
 		)
 	const [open] = drafts.of(players.idsOf(playerId))
 	const { visits, lacking } = earlierVisits(players, deps, playerId, open?.[1].amends?.visitId)
-	const beside = { earlier: visits, ...(lacking.length > 0 && { lacking }) }
+	const amends = open?.[1].amends
+	const beside = {
+		earlier: visits,
+		...(lacking.length > 0 && { lacking }),
+		...(amends && { amends: { visitId: amends.visitId, reason: amends.reason } }),
+	}
 	if (open) {
 		const [draftId] = open
 		const kept = needDraft(deps, draftId)
@@ -130,7 +135,7 @@ export function amendVisit(
 	const content: DraftContent = {
 		visit: visit.visit,
 		raw: {},
-		decisions: { ...visit.decisions, consentNoted: undefined },
+		decisions: { ...visit.decisions, consentNoted: undefined, agreement: undefined },
 	}
 	const amends = { visitId, reason }
 	const { draftId } = putDraft(memory, deps, { playerId: visit.playerId, content, amends })

@@ -7,7 +7,7 @@ import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import { reportCss } from '../../../shared/engine/report/html/style.ts'
 import { toHtml } from '../../../shared/engine/report/html.ts'
 import { readDocument } from '../../../shared/engine/report/kept/read.ts'
-import { fullName } from '../../../shared/engine/words/names.ts'
+import { fullPaperName } from '../../../shared/engine/words/names.ts'
 import { speakFrom } from '../../../shared/engine/words/speak.ts'
 import { dateWords } from '../../../shared/engine/words/words.ts'
 import { UnreadablePdf } from '../../pdf/unreadable.ts'
@@ -67,7 +67,7 @@ async function textOf(
 		draft: false,
 		letterhead: letterheadOf(clinic),
 		subject: [
-			[t('kept.player'), fullName(visit.player)],
+			[t('kept.player'), fullPaperName(visit.player)],
 			[t('kept.signed'), `${dateWords(signedOn ?? signedAt.slice(0, 10))}, ${signedBy.name}`],
 		],
 		blocks: [

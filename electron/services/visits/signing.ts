@@ -11,6 +11,7 @@ import type { Clinic } from '../../../shared/engine/report/clinic.ts'
 import type { KindInput } from '../../../shared/engine/report/kinds.ts'
 import { playerReport } from '../../../shared/engine/report/player.ts'
 import { signingBlocks } from '../../../shared/engine/report/signing.ts'
+import { nameProblems } from '../../../shared/engine/visit/names.ts'
 import { parseVisit } from '../../../shared/engine/visit/parse.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import type { PersonEntry } from '../people/memory.ts'
@@ -84,6 +85,13 @@ function compose(
 			parsed.problems,
 		)
 	const visit = parsed.value
+	const unprintable = nameProblems(visit.player)
+	if (unprintable.length > 0)
+		throw new Refusal(
+			'visits.name-cannot-be-printed',
+			'A name of this player cannot be printed. Put it right in the details of the player.',
+			unprintable,
+		)
 	const { decisions } = content
 	const { protocol } = memory.clinic
 	const earlier = earlierVisits(players, deps, playerId, amends?.visitId)

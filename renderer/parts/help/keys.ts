@@ -17,9 +17,14 @@ export const keySheet: readonly {
 		keys: [
 			['Alt+1 to Alt+8', 'To the step with that number'],
 			['Alt+N', 'To the next thing to do on this step'],
+			['Alt+G', 'To the gate on Decide: what is held'],
+			['Alt+L', 'All that is missing on this step: open, close'],
+			['Alt+M', 'All findings of this step: open, close'],
+			['Alt+C', 'The course over the visits: open, close'],
+			['Alt+W', 'How it was worked out: open, close'],
 			['Alt+P', 'Preview of the report beside Decide: open, close'],
 			['Ctrl+Z, Ctrl+Shift+Z', 'Undo and redo, until signing'],
-			['Enter, Shift+Enter', 'Next field, field before'],
+			['Enter, Shift+Enter', 'Next field, field before; on the last field, the next step'],
 		],
 	},
 	{

@@ -11,7 +11,6 @@ export function Choice({ options, ...field }: FieldProps & { options: readonly s
 			select
 			fullWidth
 			size="small"
-			helperText=" "
 			value={storedText(field)}
 			onChange={(event) => change((now) => withValue(now, path, event.target.value || undefined))}
 			slotProps={{

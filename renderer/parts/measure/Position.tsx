@@ -16,7 +16,10 @@ type Code = Parameters<typeof positionsIn>[0]
 function understood(typed: string, code: Code | undefined): string {
 	if (typed.trim() === '') return ' '
 	const names = positionsOf(typed, code).map(({ name }) => name)
-	if (names.length > 0) return names.join() === typed.trim() ? ' ' : `Read as ${names.join(', ')}`
+	if (names.length > 0)
+		return names.join().toLowerCase() === typed.trim().toLowerCase()
+			? ' '
+			: `Read as ${names.join(', ')}`
 	return code === undefined
 		? 'Choose the code, so that the position can be read.'
 		: 'Not on the list of this code: kept as typed, no advice rests on it.'

@@ -1,8 +1,9 @@
 /** A number with its repeats, or text: typed, judged at once, compared with the last visit. */
 import { Box, TextField, Typography } from '@mui/material'
-import { type CSSProperties, type ReactNode, useContext, useEffect, useState } from 'react'
+import { type CSSProperties, type ReactNode, useContext, useEffect, useRef, useState } from 'react'
 import type { FieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import { withNotMeasured, withRaw, withValue } from '../draft-path.ts'
+import { numberNote, textNote } from '../fieldNote.ts'
 import { type Judged, judge } from '../judge.ts'
 import { PasteBlock } from '../PasteDialog.tsx'
 import { isBlock } from '../pasteBlock.ts'
@@ -17,6 +18,7 @@ import {
 } from './fieldState.ts'
 import { lastVisitWords, meanWords } from './readingWords.ts'
 import { undone } from './undone.ts'
+import { WhichWay } from './WhichWay.tsx'
 import { WhyNot } from './WhyNot.tsx'
 
 /** The text under the hand, before it is a value; undefined where the draft's own stands. */
@@ -37,30 +39,32 @@ function keep({ path, change }: FieldProps, text: string): void {
 		return error === undefined ? withValue(now, path, value) : withRaw(now, path, text)
 	})
 }
-/** An empty line keeps its place, so that nothing moves when words come. */
-function helpLines(says: string, last: string): ReactNode {
-	if (!says && !last) return ' '
+/** What is told of the value, in one line. */
+function helpLine(says: string, last: string): ReactNode {
+	if (!says || !last) return says || last || undefined
 	return (
 		<>
 			{says}
-			{says && last ? <br /> : null}
-			{last ? (
-				<Box component="span" sx={{ color: 'text.secondary' }}>
-					{last}
-				</Box>
-			) : null}
+			<Box component="span" sx={{ color: 'text.secondary' }}>
+				{`; ${last}`}
+			</Box>
 		</>
 	)
 }
 /** A value is read from where the foot is held; a reason needs no such size. */
 const numberStyle = (isReason: boolean): CSSProperties => ({
-	...(isReason ? { fontSize: '1rem' } : { fontSize: '1.5rem', fontWeight: 600 }),
-	paddingTop: 4,
-	paddingBottom: 4,
+	...(isReason ? { fontSize: '1rem' } : { fontSize: '1.4rem', fontWeight: 600 }),
+	lineHeight: 1.2,
+	textAlign: 'right',
 	fontVariantNumeric: 'tabular-nums',
 })
 const Unit = ({ unit }: { unit: string }) => (
-	<Typography variant="body2" color="text.secondary" sx={{ pl: 1, whiteSpace: 'nowrap' }}>
+	<Typography
+		variant="body2"
+		color="text.secondary"
+		sx={{ pl: 1, pb: 2, whiteSpace: 'nowrap' }}
+		data-unit=""
+	>
 		{unitShown(unit)}
 	</Typography>
 )
@@ -87,20 +91,23 @@ function slotsOf(path: string, meta: FieldMeta, { error, warning }: Judged, isRe
 export function Reading({ meta, ...field }: FieldProps & { meta: FieldMeta }) {
 	const { path, draft, change, before } = field
 	const [typed, setTyped] = useTyped()
+	const box = useRef<HTMLDivElement>(null)
 	const takeBlock = useContext(PasteBlock)
 	const text = typed ?? storedText(field)
 	const judged = judge(path, text)
 	const reason = meta.kind === 'number' ? draft.visit.notMeasured?.[path] : undefined
-	const says = judged.error ?? judged.warning ?? meanWords(path, meta, draft.visit)
+	// what is asked stands with its buttons
+	const trouble = judged.ways ? '' : (judged.error ?? judged.warning)
+	const says = trouble ?? meanWords(path, meta, draft.visit)
 	return (
-		<Box>
+		<Box ref={box} sx={meta.kind === 'number' ? numberNote : textNote}>
 			<TextField
 				fullWidth
 				size="small"
 				multiline={meta.note}
 				value={text}
 				error={Boolean(judged.error)}
-				helperText={helpLines(says, lastVisitWords(path, meta, draft.visit, before))}
+				helperText={helpLine(says, lastVisitWords(path, meta, draft.visit, before))}
 				onChange={(event) => {
 					setTyped(event.target.value)
 					keep(field, event.target.value)
@@ -113,6 +120,18 @@ export function Reading({ meta, ...field }: FieldProps & { meta: FieldMeta }) {
 				}}
 				slotProps={slotsOf(path, meta, judged, reason !== undefined)}
 			/>
+			{judged.ways && (
+				<WhichWay
+					name={nameOf(path)}
+					says={judged.error}
+					ways={judged.ways}
+					choose={(clear) => {
+						setTyped(undefined)
+						keep(field, clear)
+						box.current?.querySelector('input')?.focus()
+					}}
+				/>
+			)}
 			{reason === undefined ? null : (
 				<WhyNot
 					name={nameOf(path)}

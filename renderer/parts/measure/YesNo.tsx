@@ -13,6 +13,7 @@ export function YesNo({ path, draft, change }: FieldProps) {
 	return (
 		<ToggleButtonGroup
 			exclusive
+			data-walk=""
 			size="small"
 			aria-label={nameOf(path)}
 			value={answerOf(readPath(draft.visit, path))}

@@ -1,9 +1,11 @@
-/** What is told under a number: the mean of its repeats, and how it was at the last visit. Pure. */
+/**
+ * What is told under a number, in the unit of its row: the mean of its repeats, and how it was at
+ * the last visit. Pure.
+ */
 import type { FieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import { meanOf, rounded } from '../../../shared/engine/visit/sides.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { readPath } from '../draft-path.ts'
-import { unitShown } from '../units.ts'
 
 type Reading = number | number[] | undefined
 /** Items that are added up are no repeats of each other. */
@@ -14,7 +16,7 @@ export function meanWords(path: string, meta: FieldMeta, visit: Visit): string {
 	const value = readPath(visit, path)
 	if (!repeats(meta) || !Array.isArray(value) || value.length < 2) return ''
 	const mean = meanOf(value as number[])
-	return mean === undefined ? '' : `mean ${rounded(mean, 1)} ${unitShown(meta.unit)}`.trim()
+	return mean === undefined ? '' : `mean ${rounded(mean, 1)}`
 }
 /** @param before the value of the last visit that has the measure */
 export function lastVisitWords(
@@ -26,7 +28,6 @@ export function lastVisitWords(
 	const last = repeats(meta) ? meanOf(before as Reading) : undefined
 	if (last === undefined) return ''
 	const now = meanOf(readPath(visit, path) as Reading)
-	const step =
-		now === undefined ? '' : `, ${signed(rounded(now - last, 1))} ${unitShown(meta.unit)}`.trimEnd()
-	return `last visit ${rounded(last, 1)}${step}`
+	const step = now === undefined ? '' : `, ${signed(rounded(now - last, 1))}`
+	return `last ${rounded(last, 1)}${step}`
 }

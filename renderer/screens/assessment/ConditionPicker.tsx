@@ -22,6 +22,7 @@ function whyOf(condition: Condition, typed: string): string {
 /** @param choose told the condition; the field is then empty again */
 export function ConditionPicker({ choose }: { choose: (condition: Condition) => void }) {
 	const [typed, setTyped] = useState('')
+	const [here, setHere] = useState(false)
 	return (
 		<Box onKeyDown={keepEnter}>
 			<Autocomplete
@@ -35,9 +36,13 @@ export function ConditionPicker({ choose }: { choose: (condition: Condition) => 
 					findConditions(inputValue).map(({ condition }) => condition)
 				}
 				getOptionLabel={termWords}
-				onInputChange={(_, text, reason) =>
+				onInputChange={(_, text, reason) => {
+					// what was typed stays when the field is left: nothing was chosen yet
+					if (reason === 'blur') return
 					setTyped(reason === 'input' || reason === 'clear' ? text : '')
-				}
+				}}
+				onFocus={() => setHere(true)}
+				onBlur={() => setHere(false)}
 				onChange={(_, chosen) => chosen && choose(chosen)}
 				renderOption={({ key, ...option }, condition) => {
 					const why = whyOf(condition, typed)
@@ -57,9 +62,16 @@ export function ConditionPicker({ choose }: { choose: (condition: Condition) => 
 				renderInput={(input) => (
 					<TextField
 						{...input}
+						slotProps={{
+							...input.slotProps,
+							htmlInput: { ...input.slotProps?.htmlInput, 'data-picker': '' },
+						}}
 						label="Add a condition"
 						placeholder="Type a name, for instance bunion"
 						size="small"
+						helperText={
+							typed.trim() !== '' && !here && 'Not recorded yet: choose it from the list.'
+						}
 					/>
 				)}
 			/>

@@ -1,170 +1,98 @@
 /**
- * The warning-sign questions. Not answered is not asked, never no; a complaint unfolds the
- * questions that belong to it.
+ * The warning-sign questions, before any test. Not answered is not asked, never no. What everybody
+ * is asked comes first, then what a recorded condition opens, then what a complaint unfolds.
  */
-import { Box, Button, Paper, ToggleButton, Typography } from '@mui/material'
+import { Box, Paper, ToggleButton, Typography } from '@mui/material'
 import { useState } from 'react'
-import { questionsOf } from '../../../shared/engine/conditions/registry.ts'
-import {
-	askedAlways,
-	askedElsewhere,
-	askedInPrivate,
-	complaints,
-} from '../../../shared/engine/screening/complaints.table.ts'
-import { privateTopicAt } from '../../../shared/engine/visit/private.ts'
-import type { Visit } from '../../../shared/engine/visit/visit.ts'
-import { readPath, writePath } from '../../parts/draft-path.ts'
+import { complaints } from '../../../shared/engine/screening/complaints.table.ts'
+import { capital } from '../../../shared/engine/words/words.ts'
 import { FieldRow } from '../../parts/MeasureField.tsx'
+import { coreOf, lineOf } from './coreAsked.ts'
 import { AskedInPrivate, AskedOfEveryone } from './FlagsAsked.tsx'
-import { CoreQuestions, coreOf, lineOf } from './FlagsCore.tsx'
+import { OpenedQuestions } from './FlagsGroup.tsx'
 import { OpenHolds } from './FlagsHolds.tsx'
-import { Question } from './FlagsQuestion.tsx'
-import { type QuestionGroup, questionGroup } from './questions.ts'
+import { goOnByAnswer } from './flagsKeys.ts'
+import { type Opened, openedQuestions } from './flagsOpened.ts'
 import type { DraftProps, StepProps } from './stepProps.ts'
 
-/** A recorded condition opens its own questions. */
-const questionsOfRecorded = ({ conditions = [] }: Visit): string[] =>
-	conditions
-		.filter(({ status }) => status !== 'past')
-		.flatMap(({ condition }) => questionsOf(condition))
-const opened = [...new Set(complaints.flatMap((complaint) => complaint.opens))]
-
-/**
- * What another question asks already, and what does not concern this player, stands here only where
- * it was answered here.
- */
-function isAskedHere([first = '']: readonly string[], { visit }: DraftProps['draft']): boolean {
-	if (readPath(visit, first) !== undefined) return true
-	const ofWomenOnly = privateTopicAt(first) === 'periods' && visit.player.sex !== 'female'
-	return !ofWomenOnly && !askedElsewhere.includes(first)
-}
-function Group({ group, draft, change }: { group: QuestionGroup } & DraftProps) {
-	const standing = readPath(draft.visit, group.path) !== undefined
-	const sided = group.sides.length > 0
+const sheet = { px: 2, py: 1.5 }
+/** Open by themselves: nobody has to find them. */
+function ByConditions({ opened, ...props }: { opened: readonly Opened[] } & DraftProps) {
+	if (opened.length === 0) return null
+	const names = [...new Set(opened.flatMap(({ by }) => by))]
 	return (
-		<Box sx={{ borderLeft: 3, borderColor: 'divider', pl: 2, my: 1 }}>
-			<Typography variant="h3">{group.heading}</Typography>
-			{sided && !standing ? (
-				<Box
-					role="group"
-					aria-label={`${group.heading}: side`}
-					sx={{ display: 'flex', gap: 1, my: 1 }}
-				>
-					{group.sides.map((side) => (
-						<Button
-							key={side}
-							variant="outlined"
-							onClick={() =>
-								change((now) => ({ ...now, visit: writePath(now.visit, group.path, { side }) }))
-							}
-						>
-							{side === 'both' ? 'Both sides' : `${side === 'left' ? 'Left' : 'Right'} side`}
-						</Button>
-					))}
-				</Box>
-			) : (
-				<>
-					{sided ? <FieldRow paths={[`${group.path}.side`]} draft={draft} change={change} /> : null}
-					{group.rows
-						.filter((paths) => isAskedHere(paths, draft))
-						.map((paths) => (
-							<Question key={paths[0]} paths={paths} draft={draft} change={change} />
-						))}
-				</>
-			)}
-			{standing ? (
-				<Button
-					onClick={() =>
-						change((now) => ({
-							...now,
-							raw: Object.fromEntries(
-								Object.entries(now.raw).filter(([path]) => !path.startsWith(`${group.path}.`)),
-							),
-							visit: writePath(now.visit, group.path, undefined),
-						}))
-					}
-				>
-					Take these answers away
-				</Button>
+		<Paper
+			component="section"
+			aria-label="Asked for what is recorded"
+			variant="outlined"
+			sx={sheet}
+		>
+			<Typography variant="h2">Asked for what is recorded</Typography>
+			<Typography variant="body2" color="text.secondary" sx={{ mb: 0.5 }}>
+				{capital(names.join('; '))}
+			</Typography>
+			<OpenedQuestions opened={opened} {...props} />
+		</Paper>
+	)
+}
+interface ByComplaintProps extends DraftProps {
+	opened: readonly Opened[]
+	chosen: readonly string[]
+	choose: (complaints: readonly string[]) => void
+}
+function ByComplaint({ opened, chosen, choose, draft, change }: ByComplaintProps) {
+	const toggle = (id: string) =>
+		choose(chosen.includes(id) ? chosen.filter((each) => each !== id) : [...chosen, id])
+	return (
+		<Paper variant="outlined" sx={sheet}>
+			<Typography variant="h2">What the player complains of</Typography>
+			<FieldRow paths={['complaint']} draft={draft} change={change} />
+			<Typography variant="body2" color="text.secondary">
+				Choose what fits; only its questions open.
+			</Typography>
+			<Box
+				role="group"
+				aria-label="Complaints"
+				sx={{ display: 'flex', flexWrap: 'wrap', gap: 0.75, my: 1 }}
+			>
+				{complaints.map(({ id, says }) => (
+					<ToggleButton
+						key={id}
+						value={id}
+						color="primary"
+						selected={chosen.includes(id)}
+						onChange={() => toggle(id)}
+						sx={{ px: 1.25, lineHeight: 1.25, textTransform: 'none' }}
+					>
+						{says}
+					</ToggleButton>
+				))}
+			</Box>
+			<OpenedQuestions opened={opened} draft={draft} change={change} />
+			{opened.length === 0 ? (
+				<Typography color="text.secondary">No complaint chosen.</Typography>
 			) : null}
-		</Box>
+		</Paper>
 	)
 }
 export function Flags({ draft, change, assessment }: StepProps) {
 	const [chosen, setChosen] = useState<readonly string[]>([])
-	const wanted = new Set([
-		...complaints
-			.filter((complaint) => chosen.includes(complaint.id))
-			.flatMap((complaint) => complaint.opens),
-		...questionsOfRecorded(draft.visit),
-	])
-	const core = coreOf({ draft, change, assessment }).flatMap(
+	const lines = coreOf({ draft, assessment }).flatMap(
 		(question) => lineOf(question, draft.visit) ?? [],
 	)
-	// what already holds an answer stays open, whatever is chosen
-	const shown = opened.filter(
-		(path) =>
-			!askedAlways.includes(path) &&
-			!core.includes(path) &&
-			!askedInPrivate.includes(path) &&
-			(wanted.has(path) || readPath(draft.visit, path) !== undefined),
-	)
+	const { byConditions, byComplaint } = openedQuestions(draft.visit, chosen, lines)
+	const props = { draft, change }
 	return (
-		<Box sx={{ display: 'grid', gap: 2 }}>
-			<CoreQuestions
-				draft={draft}
-				change={change}
+		<Box sx={{ display: 'grid', gap: 1.5 }} onKeyDown={goOnByAnswer}>
+			<AskedOfEveryone
+				{...props}
 				assessment={assessment}
 				open={(complaint) => setChosen((now) => [...new Set([...now, complaint])])}
 			/>
-			<OpenHolds draft={draft} change={change} assessment={assessment} />
-			<AskedOfEveryone
-				above={core.filter((path) => askedAlways.includes(path))}
-				draft={draft}
-				change={change}
-			/>
-			<AskedInPrivate draft={draft} change={change} />
-			<Paper variant="outlined" sx={{ p: 2 }}>
-				<Typography variant="h2">What the player complains of</Typography>
-				<FieldRow paths={['complaint']} draft={draft} change={change} />
-				<Typography variant="body2" color="text.secondary">
-					Choose what fits; only its questions open.
-				</Typography>
-				<Box
-					role="group"
-					aria-label="Complaints"
-					sx={{ display: 'flex', flexWrap: 'wrap', gap: 1, my: 1.5 }}
-				>
-					{complaints.map((complaint) => (
-						<ToggleButton
-							key={complaint.id}
-							value={complaint.id}
-							selected={chosen.includes(complaint.id)}
-							onChange={() =>
-								setChosen((now) =>
-									now.includes(complaint.id)
-										? now.filter((id) => id !== complaint.id)
-										: [...now, complaint.id],
-								)
-							}
-							sx={{ px: 2, textTransform: 'none' }}
-						>
-							{complaint.says}
-						</ToggleButton>
-					))}
-				</Box>
-				{shown.map((path) => {
-					const group = questionGroup(path)
-					return group ? (
-						<Group key={path} group={group} draft={draft} change={change} />
-					) : (
-						<Question key={path} paths={[path]} draft={draft} change={change} />
-					)
-				})}
-				{shown.length === 0 ? (
-					<Typography color="text.secondary">No complaint chosen.</Typography>
-				) : null}
-			</Paper>
+			<ByConditions opened={byConditions} {...props} />
+			<ByComplaint opened={byComplaint} chosen={chosen} choose={setChosen} {...props} />
+			<AskedInPrivate {...props} />
+			<OpenHolds {...props} assessment={assessment} />
 		</Box>
 	)
 }

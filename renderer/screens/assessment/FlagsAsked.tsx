@@ -1,5 +1,6 @@
-/** The questions asked of everybody: those before others, and those in private. */
+/** The questions asked of everybody: the core questions first, and those asked in private. */
 import { Box, Button, Paper, TextField, Typography } from '@mui/material'
+import type { ReactNode } from 'react'
 import { privateQuestionsOf } from '../../../shared/engine/screening/asked.ts'
 import { askedAlways, restrictedNote } from '../../../shared/engine/screening/complaints.table.ts'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
@@ -7,31 +8,27 @@ import { visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { readPath, withValue } from '../../parts/draft-path.ts'
 import { may } from '../../parts/roles.ts'
 import { useHost } from '../../query.ts'
+import { coreOf, lineOf } from './coreAsked.ts'
+import { Core, SetAside } from './FlagsCore.tsx'
 import { privateWords, Question } from './FlagsQuestion.tsx'
-import type { DraftProps } from './stepProps.ts'
+import { reasonsBegun } from './flagsTyped.ts'
+import type { AssessedProps, DraftProps } from './stepProps.ts'
 
-interface AskedProps extends DraftProps {
+interface AskedHeadProps extends DraftProps {
 	heading: string
 	says: string
 	button: string
+	/** What the button answers with no, where it was not asked. */
 	paths: readonly string[]
-	/** Asked above: the button answers them too. */
-	above?: readonly string[]
 }
-function Asked({ heading, says, button, paths, above = [], draft, change }: AskedProps) {
-	const unasked = [...above, ...paths].filter((path) => readPath(draft.visit, path) === undefined)
+function AskedHead({ heading, says, button, paths, draft, change }: AskedHeadProps) {
+	const unasked = paths.filter((path) => readPath(draft.visit, path) === undefined)
 	return (
 		<>
-			<Box
-				sx={{
-					display: 'flex',
-					flexWrap: 'wrap',
-					justifyContent: 'space-between',
-					alignItems: 'center',
-					gap: 2,
-				}}
-			>
-				<Typography variant="h2">{heading}</Typography>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', columnGap: 2 }}>
+				<Typography variant="h2" sx={{ flex: '1 1 auto' }}>
+					{heading}
+				</Typography>
 				<Button
 					variant="outlined"
 					disabled={unasked.length === 0}
@@ -42,33 +39,66 @@ function Asked({ heading, says, button, paths, above = [], draft, change }: Aske
 					{button}
 				</Button>
 			</Box>
-			<Typography variant="body2" color="text.secondary">
+			<Typography variant="body2" color="text.secondary" sx={{ pb: 0.5 }}>
 				{says}
 			</Typography>
-			{paths.map((path) => (
-				<Question key={path} paths={[path]} draft={draft} change={change} marked={false} />
-			))}
 		</>
 	)
 }
-/** @param above those of them that stand among the core questions */
-export const AskedOfEveryone = ({
-	above,
-	draft,
-	change,
-}: { above: readonly string[] } & DraftProps) => (
-	<Paper variant="outlined" sx={{ p: 2 }}>
-		<Asked
-			heading="Asked of everyone"
-			says="A question left alone counts as not asked. Keys y and n answer the one in focus."
-			button="I asked them all: the rest are no"
-			above={above}
-			paths={askedAlways.filter((path) => !above.includes(path))}
-			draft={draft}
-			change={change}
-		/>
-	</Paper>
-)
+function Sheet({ label, edge, children }: { label: string; edge?: 'dashed'; children: ReactNode }) {
+	return (
+		<Paper
+			component="section"
+			aria-label={label}
+			variant="outlined"
+			sx={{ px: 2, py: 1.5, ...(edge ? { borderStyle: edge } : {}) }}
+		>
+			{children}
+		</Paper>
+	)
+}
+/** @param open chooses a complaint, so that its questions stand below */
+export function AskedOfEveryone({
+	open,
+	...props
+}: { open: (complaint: string) => void } & AssessedProps) {
+	const { draft, change } = props
+	const core = coreOf(props)
+	const lines = core.flatMap((question) => lineOf(question, draft.visit) ?? [])
+	const others = askedAlways.filter((path) => !lines.includes(path))
+	// a reason that was begun stays in sight where the question does not concern the player any more
+	const begun = reasonsBegun(draft).filter((id) => !core.some((one) => one.id === id))
+	return (
+		<Sheet label="Core questions">
+			<AskedHead
+				heading="Asked of everyone"
+				says="Keys y and n answer and go on. What is left alone counts as not asked."
+				button="I asked them all: the rest are no"
+				paths={[...lines, ...others]}
+				draft={draft}
+				change={change}
+			/>
+			<div data-answers="screening">
+				{core.map((question) => (
+					<Core key={question.id} question={question} open={open} {...props} />
+				))}
+				{begun.map((id) => (
+					<SetAside key={id} id={id} draft={draft} change={change} />
+				))}
+				{others.map((path) => (
+					<Question
+						key={path}
+						paths={[path]}
+						draft={draft}
+						change={change}
+						marked={false}
+						end={null}
+					/>
+				))}
+			</div>
+		</Sheet>
+	)
+}
 /** Medicines, weight, periods and pregnancy; the safeguarding note for those who lead. */
 export function AskedInPrivate({ draft, change }: DraftProps) {
 	const { sex } = draft.visit.player
@@ -79,8 +109,8 @@ export function AskedInPrivate({ draft, change }: DraftProps) {
 	)
 	const paths = [...new Set([...privateQuestionsOf(sex), ...answered])]
 	return (
-		<Paper variant="outlined" sx={{ p: 2, borderStyle: 'dashed' }}>
-			<Asked
+		<Sheet label="Asked in private" edge="dashed">
+			<AskedHead
 				heading="Asked in private"
 				says={`${privateWords} Ask where nobody else hears it.`}
 				button="Asked alone: the rest are no"
@@ -88,10 +118,20 @@ export function AskedInPrivate({ draft, change }: DraftProps) {
 				draft={draft}
 				change={change}
 			/>
+			{paths.map((path) => (
+				<Question
+					key={path}
+					paths={[path]}
+					draft={draft}
+					change={change}
+					marked={false}
+					end={null}
+				/>
+			))}
 			{may(status.value?.person?.role).lead ? (
 				<SafeguardingNote draft={draft} change={change} />
 			) : null}
-		</Paper>
+		</Sheet>
 	)
 }
 function SafeguardingNote({ draft, change }: DraftProps) {

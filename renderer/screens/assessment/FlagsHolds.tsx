@@ -1,42 +1,23 @@
 /** What is held back, since when, and what ends it; the outcomes that were recorded. */
 import { Box, Button, Paper, Typography } from '@mui/material'
-import type { Gate, Hold } from '../../../shared/engine/findings/gate.ts'
 import { listed } from '../../../shared/engine/words/en/format.ts'
-import { holdableNames, untilNames } from '../../../shared/engine/words/en/gate.ts'
-import { capital, dateWords } from '../../../shared/engine/words/words.ts'
+import { holdableNames } from '../../../shared/engine/words/en/gate.ts'
+import { dateWords } from '../../../shared/engine/words/words.ts'
 import { Disclosure } from '../../parts/Disclosure.tsx'
-import { type HeldBySign, OutcomeForm } from './FlagsOutcomeForm.tsx'
-import { nameOfSign, outcomesBegun, type SignOf } from './flagsTyped.ts'
+import { OutcomeForm } from './FlagsOutcomeForm.tsx'
+import { endings, type HeldBySign, heldBySign, isSameSign, sinceOf } from './flagsHeld.ts'
+import { nameOfSign, outcomesBegun } from './flagsTyped.ts'
 import type { AssessedProps, DraftProps } from './stepProps.ts'
 
-const isSame = (one: SignOf, other: SignOf): boolean =>
-	one.rule === other.rule && one.side === other.side
-const parts = ['person', 'left', 'right'] as const
-/** The holds of a gate, one group a sign and side. */
-function bySign(gate: Gate): HeldBySign[] {
-	const groups = new Map<string, HeldBySign>()
-	for (const hold of parts.flatMap((part) => gate[part].holds)) {
-		const { rule, side = 'none' } = hold
-		const key = `${rule} ${side}`
-		const group = groups.get(key) ?? { rule, side, holds: [] }
-		groups.set(key, { ...group, holds: [...group.holds, hold] })
-	}
-	return [...groups.values()]
-}
-/** Each way of ending, and what ends so. */
-const endings = (holds: readonly Hold[]): string[] =>
-	[...new Set(holds.map(({ until }) => until))].map((until) => {
-		const held = holds.filter((hold) => hold.until === until).map(({ what }) => holdableNames[what])
-		return `${capital(listed([...new Set(held)]))}: until ${untilNames[until]}.`
-	})
 function Held({ group, draft, change }: { group: HeldBySign } & DraftProps) {
 	const name = nameOfSign(group)
-	const since = group.holds.map((hold) => hold.since).sort()[0] ?? draft.visit.visitDate
+	const since = sinceOf(group) ?? draft.visit.visitDate
 	const carried = since < draft.visit.visitDate
 	return (
 		<Box
 			component="section"
 			aria-label={name}
+			data-held={name}
 			sx={{ borderLeft: 3, borderColor: 'error.main', pl: 2, my: 1.5 }}
 		>
 			<Typography variant="h3">{name}</Typography>
@@ -49,7 +30,7 @@ function Held({ group, draft, change }: { group: HeldBySign } & DraftProps) {
 			<Disclosure
 				label="Record an outcome"
 				name={`Record an outcome: ${name}`}
-				openAtFirst={outcomesBegun(draft).some((sign) => isSame(sign, group))}
+				openAtFirst={outcomesBegun(draft).some((sign) => isSameSign(sign, group))}
 			>
 				<OutcomeForm group={group} draft={draft} change={change} />
 			</Disclosure>
@@ -122,9 +103,9 @@ function Outcomes({ draft, change, assessment }: AssessedProps) {
 /** Nothing where nothing is held and no outcome was recorded or begun. */
 export function OpenHolds({ draft, change, assessment }: AssessedProps) {
 	const gate = assessment?.prescription?.gate
-	const groups = gate ? bySign(gate) : []
+	const groups = gate ? heldBySign(gate) : []
 	const begun = outcomesBegun(draft)
-		.filter((sign) => !groups.some((group) => isSame(sign, group)))
+		.filter((sign) => !groups.some((group) => isSameSign(sign, group)))
 		.map((sign): HeldBySign => ({ ...sign, holds: [] }))
 	if (groups.length + begun.length === 0 && !draft.visit.outcomes?.length) return null
 	return (

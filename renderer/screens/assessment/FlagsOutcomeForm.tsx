@@ -11,12 +11,13 @@ import {
 	Typography,
 } from '@mui/material'
 import { useState } from 'react'
-import type { Hold, Holdable } from '../../../shared/engine/findings/gate.ts'
+import type { Holdable } from '../../../shared/engine/findings/gate.ts'
 import { isDay } from '../../../shared/engine/plain/days.ts'
 import type { Outcome } from '../../../shared/engine/visit/visit.ts'
 import { holdableNames } from '../../../shared/engine/words/en/gate.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { DateField } from '../../parts/DateField.tsx'
+import type { HeldBySign } from './flagsHeld.ts'
 import {
 	blankOutcome,
 	type OutcomeTyped,
@@ -28,10 +29,6 @@ import {
 } from './flagsTyped.ts'
 import type { DraftProps } from './stepProps.ts'
 
-/** All that one sign holds. */
-export interface HeldBySign extends SignOf {
-	holds: Hold[]
-}
 const words = [
 	{ key: 'found', label: 'What was found or excluded', most: 500 },
 	{ key: 'how', label: 'How, such as a film, a scan, an examination', most: 200 },

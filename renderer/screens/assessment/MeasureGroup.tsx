@@ -1,5 +1,6 @@
 /** A group of measures under its heading: left and right side by side, with the last visit's. */
-import { Paper, Typography } from '@mui/material'
+import { Box, Typography } from '@mui/material'
+import { useId } from 'react'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { readPath } from '../../parts/draft-path.ts'
 import { FieldRow, RowColumns } from '../../parts/MeasureField.tsx'
@@ -12,18 +13,22 @@ interface MeasureGroupProps extends DraftProps {
 	last: Visit | undefined
 }
 export function MeasureGroup({ group, draft, change, last }: MeasureGroupProps) {
+	const id = useId()
 	const twoSided = group.fields.some((row) => row.paths.length === 2)
 	return (
-		<Paper variant="outlined" sx={{ p: 2, display: 'grid', gap: 0.5 }}>
-			<RowColumns label={<Typography variant="h2">{group.heading}</Typography>} two={twoSided}>
-				{twoSided
-					? ['Left', 'Right'].map((side) => (
-							<Typography key={side} variant="h3" component="p" sx={{ mb: 0.5 }}>
-								{side}
-							</Typography>
-						))
-					: null}
-			</RowColumns>
+		<Box role="group" aria-labelledby={id}>
+			<Typography variant="h2" id={id} sx={{ fontSize: '1.05rem' }}>
+				{group.heading}
+			</Typography>
+			{twoSided && (
+				<RowColumns label={null} two>
+					{['Left', 'Right'].map((side) => (
+						<Typography key={side} variant="h3" component="p" sx={{ textAlign: 'right', pr: 1.5 }}>
+							{side}
+						</Typography>
+					))}
+				</RowColumns>
+			)}
 			{group.fields.map(({ paths, hint }) => (
 				<FieldRow
 					key={paths[0]}
@@ -34,6 +39,6 @@ export function MeasureGroup({ group, draft, change, last }: MeasureGroupProps) 
 					before={last ? paths.map((path) => readPath(last, path)) : []}
 				/>
 			))}
-		</Paper>
+		</Box>
 	)
 }

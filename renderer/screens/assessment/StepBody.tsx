@@ -1,16 +1,16 @@
-/** The step on screen: what it still lacks, its measures, and what belongs to it alone. */
-import { Box, Paper, Typography } from '@mui/material'
-import type { FocusEvent, ReactNode, RefObject } from 'react'
+/** The step on screen: its measures, and what belongs to it alone. */
+import { Box, Typography } from '@mui/material'
+import { type FocusEvent, type KeyboardEvent, type RefObject, useId } from 'react'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
-import { FieldRow } from '../../parts/MeasureField.tsx'
+import { TestsWait } from '../../parts/measure/NotToday.tsx'
 import { spokenOnly } from '../../parts/spokenOnly.ts'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
-import { Conditions } from './Conditions.tsx'
 import { Decide } from './decide/Decide.tsx'
 import { Flags } from './Flags.tsx'
-import { Pairs, Surfaces } from './Lists.tsx'
 import { latestBefore } from './latestBefore.ts'
 import { MeasureGroup } from './MeasureGroup.tsx'
+import { narrow } from './narrow.ts'
+import { PlayStep } from './PlayStep.tsx'
 import { Sign } from './sign/Sign.tsx'
 import type { StepProps } from './stepProps.ts'
 import type { Step } from './steps.ts'
@@ -27,6 +27,10 @@ interface StepBodyProps extends StepProps {
 	shelfTrouble: string
 	/** The question of Decide that was asked for; empty where none was. */
 	wanted: string
+	/** How often one was asked for: the same may be asked for again. */
+	asked: number
+	/** Enter on the last field. */
+	goOn: () => void
 	onSigned: () => void
 }
 export function StepBody(props: StepBodyProps) {
@@ -36,68 +40,60 @@ export function StepBody(props: StepBodyProps) {
 		const { path } = event.target.dataset
 		if (path !== undefined) props.focus(path)
 	}
+	const heading = useId()
+	const walk = (event: KeyboardEvent<HTMLElement>) => {
+		if (walkByEnter(event)) props.goOn()
+	}
 	return (
 		<Box
 			ref={props.box}
-			sx={{ display: 'grid', gap: 1.5 }}
-			onKeyDown={step.wide ? undefined : walkByEnter}
+			role="group"
+			aria-labelledby={heading}
+			sx={{ ...clearOfHeadAndFoot, display: 'grid', gap: 1.5 }}
+			onKeyDown={step.wide ? undefined : walk}
 			onFocus={tellFocus}
 		>
 			<Typography role="status" sx={{ fontWeight: 600, '&:empty': { display: 'none' } }}>
 				{said}
 			</Typography>
-			<Typography variant="h1" ref={props.heading} tabIndex={-1} sx={spokenOnly}>
+			<Typography variant="h1" ref={props.heading} id={heading} tabIndex={-1} sx={spokenOnly}>
 				{step.name}
 			</Typography>
-			{step.groups.map((group) => (
-				<MeasureGroup key={group.heading} {...{ group, draft, change, last }} />
-			))}
-			<OfStep {...props} />
+			<TestsWait value={props.assessment?.testsWait}>
+				{step.name === 'Play' ? (
+					<PlayStep {...props} last={last} />
+				) : (
+					step.groups.map((group) => (
+						<MeasureGroup key={group.heading} {...{ group, draft, change, last }} />
+					))
+				)}
+				<OfStep {...props} />
+			</TestsWait>
 		</Box>
 	)
+}
+/** What takes the focus is never under the head or the foot. */
+const clearOfHeadAndFoot = {
+	'& :is(input, select, textarea, button, a, li)': {
+		scrollMarginBlock: 'calc(var(--walk-head) + 0.5rem) calc(var(--walk-foot) + 4rem)',
+	},
+	[narrow]: { '& :is(input, select, textarea, button, a, li)': { scrollMarginBlock: '1rem' } },
 }
 
 /** What stands on one step alone. */
 function OfStep(props: StepBodyProps) {
-	const { draft, change } = props
 	switch (props.step.name) {
-		case 'Play':
-			return (
-				<>
-					<Sheet title="Surfaces">
-						<Surfaces draft={draft} change={change} />
-					</Sheet>
-					<Sheet title="Conditions">
-						<Conditions draft={draft} change={change} goTo={props.goTo} />
-					</Sheet>
-					<Sheet title="Pairs the player owns">
-						<Pairs draft={draft} change={change} />
-					</Sheet>
-					<Paper variant="outlined" sx={{ p: 2 }}>
-						<FieldRow
-							paths={['notes']}
-							hint="For the clinician alone: no document carries them"
-							draft={draft}
-							change={change}
-						/>
-					</Paper>
-				</>
-			)
 		case 'Flags':
-			return <Flags {...props} />
+			return (
+				<Box data-answers="screening">
+					<Flags {...props} />
+				</Box>
+			)
 		case 'Decide':
-			return <Decide {...props} />
+			return <Decide key={props.asked} {...props} />
 		case 'Sign':
 			return <Sign {...props} />
 		default:
 			return null
 	}
-}
-function Sheet({ title, children }: { title: string; children: ReactNode }) {
-	return (
-		<Paper variant="outlined" sx={{ p: 2 }}>
-			<Typography variant="h2">{title}</Typography>
-			{children}
-		</Paper>
-	)
 }

@@ -3,3 +3,5 @@
  * below the other.
  */
 export const narrow = '@container (max-width: 54rem)'
+/** Where there is room for a third column, and for the head in one line. */
+export const broad = '@container (min-width: 104rem)'

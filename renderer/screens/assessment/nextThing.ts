@@ -1,6 +1,29 @@
 /** Alt+N: focus goes to the next thing this step waits for. */
 
+/** The field of a path, or the first control of what answers for it. */
+const fieldOf = (within: HTMLElement, path: string): HTMLElement | null =>
+	within.querySelector<HTMLElement>(`[data-path="${path}"]`) ??
+	within.querySelector<HTMLElement>(`[data-answers="${path}"] :is(input, select, button)`)
+/** @param path of a field, or of a list or of questions that the step asks for */
+export function focusField(within: HTMLElement | null, path: string): void {
+	const field = within && fieldOf(within, path)
+	field?.focus()
+	field?.scrollIntoView({ block: 'nearest' })
+}
 const seen = (element: HTMLElement): boolean => element.offsetParent !== null
+/**
+ * What is asked and not answered yet, in the order of the form: its first control, or the one of its
+ * list that is chosen. @returns false where nothing is
+ */
+export function focusAsked(within: HTMLElement): boolean {
+	const group = [...within.querySelectorAll<HTMLElement>('[data-asked]')].find(
+		(asked) => seen(asked) && !asked.contains(document.activeElement),
+	)
+	const control = group?.querySelector<HTMLElement>('input, textarea, button:not([disabled])')
+	control?.focus()
+	control?.scrollIntoView({ block: 'nearest' })
+	return control !== null && control !== undefined
+}
 /**
  * @param within the step on screen; @param missing paths still to measure, in the order of the
  * walk; @returns false where nothing is left
@@ -12,7 +35,7 @@ export function focusNext(within: HTMLElement, missing: readonly string[]): bool
 		return element !== null && element !== undefined
 	}
 	for (const path of missing) {
-		const field = within.querySelector<HTMLElement>(`[data-path="${path}"]`)
+		const field = fieldOf(within, path)
 		if (field && field !== document.activeElement) return focus(field)
 	}
 	// a question that is not settled: it opens
@@ -22,8 +45,7 @@ export function focusNext(within: HTMLElement, missing: readonly string[]): bool
 		if (question.getAttribute('aria-expanded') === 'false') question.click()
 		return focus(question)
 	}
-	const consent = within.querySelector<HTMLInputElement>('input[type=checkbox][required]')
-	if (consent && !consent.checked) return focus(consent)
+	if (focusAsked(within)) return true
 	return focus(
 		[
 			...within.querySelectorAll<HTMLButtonElement>('button.MuiButton-contained:not([disabled])'),

@@ -62,7 +62,7 @@ export const steps: readonly Step[] = [
 	{
 		name: 'Play',
 		topics: ['conditions', 'loading'],
-		alsoAsks: ['play.surfaces', 'footwear'],
+		alsoAsks: ['play.surfaces', 'conditions', 'footwear'],
 		groups: [{ ...play, fields: [...played, ...play.fields] }, groupOf(sections.size)],
 	},
 	{ name: 'Flags', topics: ['screening'], alsoAsks: ['screening'], groups: [] },
@@ -104,6 +104,9 @@ export const asksOf = ({ groups, alsoAsks }: Step): readonly string[] => [
 	...groups.flatMap(({ fields }) => fields.flatMap(({ paths }) => [...paths])),
 	...alsoAsks,
 ]
+/** Whether a step answers for a path; what stands within one that it names counts too. */
+export const asksAbout = (step: Step, path: string): boolean =>
+	asksOf(step).some((asked) => path === asked || path.startsWith(`${asked}.`))
 /** The steps for a minor or an adult: growth is looked at in minors. */
 export const stepsFor = (minor: boolean): readonly Step[] =>
 	steps.filter((step) => step.name !== 'Growth' || minor)

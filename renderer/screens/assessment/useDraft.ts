@@ -13,6 +13,8 @@ export interface OpenDraft extends Pick<DraftView, 'known' | 'others' | 'ended'>
 	earlier: readonly Visit[]
 	/** earlier visits that cannot be read, in words */
 	lacking: readonly string[]
+	/** The signed visit that this draft amends, and why; undefined where it amends none. */
+	amends: { reason: string } | undefined
 	draftId: string
 	playerId: string
 	/** How the last save went. */
@@ -28,12 +30,13 @@ export interface OpenDraft extends Pick<DraftView, 'known' | 'others' | 'ended'>
 	undo: () => boolean
 	redo: () => boolean
 }
-type Meta = Pick<OpenDraft, 'draftId' | 'playerId' | 'earlier' | 'lacking'>
-const metaOf = ({ draft, earlier, lacking = [] }: OutputOf<'drafts.open'>): Meta => ({
+type Meta = Pick<OpenDraft, 'draftId' | 'playerId' | 'earlier' | 'lacking' | 'amends'>
+const metaOf = ({ draft, earlier, lacking = [], amends }: OutputOf<'drafts.open'>): Meta => ({
 	draftId: draft.draftId,
 	playerId: draft.playerId,
 	earlier,
 	lacking,
+	amends,
 })
 
 /** @returns the draft once loaded; until then `trouble` says why not */

@@ -10,7 +10,8 @@ export interface Walking {
 	signed: boolean
 	steps: readonly Step[]
 	open: Pick<OpenDraft, 'undo' | 'redo'>
-	goTo: (name: string) => void
+	/** To a step; to a later one, its first field in hand. */
+	goOn: (name: string) => void
 	next: NextThing
 	setSaid: (words: string) => void
 	/** Path of the field in focus; empty where none is. */
@@ -27,10 +28,10 @@ const isDigit = (event: KeyboardEvent, digit: number): boolean =>
 	event.key === String(digit) || event.code === `Digit${digit}`
 
 /** Alt and a step's number. Each of these takes a key, or returns false where it is not its own. */
-function stepKey(event: KeyboardEvent, { steps, goTo }: Walking): boolean {
+function stepKey(event: KeyboardEvent, { steps, goOn }: Walking): boolean {
 	const wanted = onlyAlt(event) && steps.find(({ name }) => isDigit(event, numberOf(name)))
 	if (!wanted) return false
-	goTo(wanted.name)
+	goOn(wanted.name)
 	return true
 }
 function nextKey(event: KeyboardEvent, { next }: Walking): boolean {
@@ -41,6 +42,15 @@ function nextKey(event: KeyboardEvent, { next }: Walking): boolean {
 const previewKey = (event: KeyboardEvent): boolean =>
 	onlyAlt(event) && isLetter(event, 'p') && togglePreview()
 
+/** Keys that press a button of the walk wherever the hand is: the button names its own key. */
+const pressed = ['g', 'l', 'm', 'w', 'c'] as const
+function buttonKey(event: KeyboardEvent): boolean {
+	const letter = onlyAlt(event) && pressed.find((one) => isLetter(event, one))
+	if (!letter) return false
+	const named = `button[aria-keyshortcuts="Alt+${letter.toUpperCase()}"]:not(:disabled)`
+	document.querySelector<HTMLButtonElement>(named)?.click()
+	return true
+}
 const undoWords = { moved: 'One entry taken back.', none: 'Nothing to take back.' }
 const redoWords = { moved: 'Entry put back.', none: 'Nothing to put back.' }
 function undoKey(event: KeyboardEvent, { open, setSaid }: Walking): boolean {
@@ -58,7 +68,7 @@ function helpKey(event: KeyboardEvent, { focused, helpOpen, setHelpOpen }: Walki
 	setHelpOpen(!helpOpen)
 	return true
 }
-const keys = [stepKey, nextKey, previewKey, undoKey, helpKey]
+const keys = [stepKey, nextKey, previewKey, buttonKey, undoKey, helpKey]
 
 /** Listens while the walk is on screen; over a dialog, and once signed, the keys are not taken. */
 export function useWalkKeys(walking: Walking): void {
@@ -67,13 +77,13 @@ export function useWalkKeys(walking: Walking): void {
 		now.current = walking
 	})
 	useEffect(() => {
-		const pressed = (event: KeyboardEvent) => {
+		const keyDown = (event: KeyboardEvent) => {
 			now.current.next.stop()
 			if (now.current.signed || document.querySelector('[role=dialog]')) return
 			if (keys.some((take) => take(event, now.current))) event.preventDefault()
 		}
 		// before the page's own keys, so that F1 means the field here
-		addEventListener('keydown', pressed, true)
-		return () => removeEventListener('keydown', pressed, true)
+		addEventListener('keydown', keyDown, true)
+		return () => removeEventListener('keydown', keyDown, true)
 	}, [])
 }

@@ -3,6 +3,7 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { ledger } from '../../../shared/desk/ledger/ledger.ts'
 import { type Purpose, purposes } from '../../../shared/desk/records/consent.ts'
 import { metaOf } from '../../../shared/desk/records/told.ts'
+import { decisionsSchema } from '../../../shared/engine/visit/decisions.ts'
 import { playerSchema, visitSchema } from '../../../shared/engine/visit/visit.ts'
 
 type Question = OutputOf<'outreach.list'>['questions'][number]
@@ -21,7 +22,7 @@ const spaced = (path: string): string => {
 	return text.charAt(0).toUpperCase() + text.slice(1)
 }
 function titled(
-	schema: typeof visitSchema | typeof playerSchema,
+	schema: typeof visitSchema | typeof playerSchema | typeof decisionsSchema,
 	path: string,
 ): string | undefined {
 	const meta = metaOf(path, schema)
@@ -36,7 +37,8 @@ export function draftField(path: string): string {
 	if (group === 'notMeasured')
 		return `${titled(visitSchema, inner) ?? spaced(inner)}, why not measured`
 	if (group === 'raw') return `${titled(visitSchema, inner) ?? spaced(inner)}, as typed`
-	if (group === 'decisions') return `Decision: ${spaced(inner).toLowerCase()}`
+	if (group === 'decisions')
+		return titled(decisionsSchema, inner) ?? `Decision: ${spaced(inner).toLowerCase()}`
 	return titled(visitSchema, path) ?? spaced(path)
 }
 const decided: Record<string, string> = { permit: 'given', deny: 'refused', withdrawn: 'withdrawn' }

@@ -1,4 +1,5 @@
 /** The field of a measure in each kind and state, and what stands beside it. */
+import { Button } from '@mui/material'
 import { useState } from 'react'
 import { withNotMeasured, withRaw, withValue } from '../../parts/draft-path.ts'
 import { FootPicture } from '../../parts/FootPicture.tsx'
@@ -49,8 +50,9 @@ function BothSides() {
 	)
 }
 function Beside({ path, start }: Pick<Measure, 'path' | 'start'>) {
-	const [open, setOpen] = useState(false)
-	return <Measuring path={path} draft={start} open={open} setOpen={setOpen} />
+	const [open, setOpen] = useState(true)
+	if (!open) return <Button onClick={() => setOpen(true)}>How to measure</Button>
+	return <Measuring path={path} draft={start} close={() => setOpen(false)} />
 }
 export function MeasureStates() {
 	return (
@@ -66,7 +68,7 @@ export function MeasureStates() {
 				]}
 			/>
 			<Specimen
-				part="Measuring now"
+				part="How to measure, beside the field"
 				states={measures
 					.filter(({ path }) => path.startsWith('feet.'))
 					.map((measure) => ({ name: measure.name, part: <Beside {...measure} /> }))}

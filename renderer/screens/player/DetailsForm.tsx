@@ -1,10 +1,12 @@
-/** The fields of a player and of the guardian. */
-import { Box, Button, Stack } from '@mui/material'
+/** The fields of a player and of the guardian, and what of them is not saved yet. */
+import { Alert, Box, Button, Stack, Typography } from '@mui/material'
+import type { KeyboardEvent } from 'react'
 import { isAdultOn } from '../../../shared/engine/facts/age.ts'
 import { sexes } from '../../../shared/engine/visit/terms.ts'
 import { clinicProtocol, loadProtocol } from '../../parts/clinicProtocol.ts'
-import { today } from '../../parts/dates.ts'
+import { timeInWords, today } from '../../parts/dates.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
+import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { useReading } from '../../query.ts'
 import { guardianPaths, personPaths, titleOf } from './details.ts'
 import type { PlayerForm } from './usePlayerForm.ts'
@@ -25,8 +27,25 @@ function guardianHint(birthDate: string | undefined): string {
 		? `This player is ${under}: name the parent or guardian who comes along or consents.`
 		: `Needed for a player ${under}; else leave it empty.`
 }
-
-export function DetailsForm({ typed, isNew }: { typed: PlayerForm; isNew: boolean }) {
+/** Enter goes on to the next field, as everywhere; only Ctrl+Enter or the button saves. */
+function walkOrSave(event: KeyboardEvent<HTMLElement>, save: () => void): void {
+	if (event.key === 'Enter' && event.ctrlKey) {
+		event.preventDefault()
+		save()
+	} else walkByEnter(event)
+}
+interface DetailsFormProps {
+	typed: PlayerForm
+	isNew: boolean
+	/** the first field takes the focus: the form was opened by hand */
+	takesFocus: boolean
+	/** when what is not saved was last typed, where it was not just now; ISO moment */
+	since: string | undefined
+	save: () => void
+	/** closes the form; what was typed stays */
+	close?: () => void
+}
+export function DetailsForm({ typed, isNew, takesFocus, since, save, close }: DetailsFormProps) {
 	useReading('protocol in force', {}, ['protocol.get'], loadProtocol)
 	const field = (path: string) => (
 		<Field
@@ -36,8 +55,9 @@ export function DetailsForm({ typed, isNew }: { typed: PlayerForm; isNew: boolea
 			type={types[path]}
 			optional={!needed.includes(path)}
 			error={typed.wrong[path]}
+			hint={typed.asked[path]}
 			options={path === 'sex' ? sexes : undefined}
-			focus={isNew && path === 'givenName'}
+			focus={takesFocus && path === 'givenName'}
 			set={(value) => typed.put(path, value)}
 		/>
 	)
@@ -45,27 +65,81 @@ export function DetailsForm({ typed, isNew }: { typed: PlayerForm; isNew: boolea
 		<Stack
 			component="form"
 			noValidate
-			spacing={3}
+			aria-label={isNew ? 'Details of a new player' : 'Details of the player'}
+			spacing={2}
+			onKeyDown={(event) => walkOrSave(event, save)}
 			onSubmit={(event) => {
 				event.preventDefault()
-				void typed.save()
+				save()
 			}}
 		>
-			<Sheet title="Details">{personPaths.map(field)}</Sheet>
+			<Unsaved typed={typed} isNew={isNew} since={since} />
+			<Sheet title="Details">{personPaths(typed.form).map(field)}</Sheet>
 			<Sheet title="Guardian" hint={guardianHint(typed.form.birthDate)}>
-				{guardianPaths.map(field)}
+				{guardianPaths(typed.form).map(field)}
 			</Sheet>
 			<Trouble says={typed.says} />
-			<Box>
-				<Button
-					type="submit"
-					variant={isNew ? 'contained' : 'outlined'}
-					size="large"
-					disabled={typed.busy}
-				>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 2 }}>
+				<Button type="submit" variant="contained" size="large" disabled={typed.busy}>
 					Save player
 				</Button>
+				{close && (
+					<Button variant="outlined" size="large" onClick={close}>
+						Close details
+					</Button>
+				)}
+				<Typography variant="body2" color="textSecondary">
+					Enter goes to the next field, Ctrl+Enter saves.
+				</Typography>
 			</Box>
 		</Stack>
+	)
+}
+/** What was typed and is not saved: it is kept, and can be discarded. */
+function Unsaved({ typed, isNew, since }: Pick<DetailsFormProps, 'typed' | 'isNew' | 'since'>) {
+	const { edited, bringBack, discard, notKept } = typed
+	if (notKept)
+		return (
+			<Alert severity="error" role="alert">
+				What you type is on this screen only and not kept: {notKept}
+			</Alert>
+		)
+	if (bringBack)
+		return (
+			<Alert
+				severity="info"
+				role="status"
+				action={
+					<Button color="inherit" onClick={bringBack}>
+						Bring it back
+					</Button>
+				}
+			>
+				Discarded. The details are as they were saved last.
+			</Alert>
+		)
+	// one line from the first key on: nothing below moves while somebody types
+	if (!edited)
+		return (
+			<Alert severity="info" role="note">
+				{isNew
+					? 'What is typed here is kept for you until you save or discard it.'
+					: 'All is saved as it stands here. What is typed is kept until you save or discard it.'}
+			</Alert>
+		)
+	const names = Object.keys(typed.typed).map((path) => titleOf(path))
+	return (
+		<Alert
+			severity="warning"
+			role="status"
+			action={
+				<Button color="inherit" onClick={discard} sx={{ whiteSpace: 'nowrap' }}>
+					Discard what was typed
+				</Button>
+			}
+		>
+			Not saved yet{since ? `, typed ${timeInWords(since)}` : ''}: {names.join(', ')}. It is kept
+			for you until you save or discard it.
+		</Alert>
 	)
 }

@@ -16,7 +16,7 @@ export function ReportPane({
 		pane.current?.scrollIntoView({ block: 'start' })
 	}, [url])
 	return (
-		<Paper component="section" variant="outlined" ref={pane} sx={{ p: 2, gridColumn: '1 / -1' }}>
+		<Paper component="section" variant="outlined" ref={pane} sx={{ p: 2 }}>
 			<Stack direction="row" sx={{ alignItems: 'center', flexWrap: 'wrap', gap: 2, mb: 2 }}>
 				<Typography variant="h2" sx={{ flexGrow: 1 }}>
 					{title}

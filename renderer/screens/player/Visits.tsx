@@ -1,11 +1,13 @@
 /** Drafts and signed visits of one player, and the ways to read them. */
-import { Box, Button, Chip, Link, Paper, Typography } from '@mui/material'
+import { Box, Button, Chip, Typography } from '@mui/material'
 import { lazy, type ReactNode, Suspense, type SyntheticEvent, useMemo, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { type Command, useCommands } from '../../parts/commands.ts'
 import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'
 import { may, type PersonRole } from '../../parts/roles.ts'
+import { SignedSheet } from '../../parts/sheet/SignedSheet.tsx'
+import { Part } from './Part.tsx'
 import { ReportPane } from './ReportPane.tsx'
 import { type Reports, useReports } from './useReports.ts'
 
@@ -87,6 +89,17 @@ function Folded({
 		</Box>
 	)
 }
+/** The sheet of the last visit: the appointment on one page. */
+function SheetOfVisit({ visits, treats }: { visits: readonly SignedLine[]; treats: boolean }) {
+	const [isOpen, setIsOpen] = useState(false)
+	const last = visits.find((visit) => !visit.inError)
+	if (!last || !treats) return null
+	return (
+		<Folded title={`Sheet of the appointment, ${dayInWords(last.visitDate)}`} toggled={setIsOpen}>
+			{isOpen && <SignedSheet visitId={last.visitId} />}
+		</Folded>
+	)
+}
 function HoldThisRecord({ playerId }: { playerId: string }) {
 	const [holding, setHolding] = useState(false)
 	return (
@@ -139,16 +152,7 @@ function VisitList({
 	)
 	const wrong = visits.filter((visit) => visit.inError)
 	return (
-		<Paper component="section" variant="outlined" sx={{ p: { xs: 2, sm: 3 } }}>
-			<Typography variant="h2">Visits</Typography>
-			{role !== undefined && may(role).desk && visits.length > 0 && (
-				<Link
-					href={`#/outbox/player/${playerId}`}
-					sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, fontWeight: 600 }}
-				>
-					Send, print or hand over
-				</Link>
-			)}
+		<Part title="Visits">
 			{!visits.length && !drafts.length && (
 				<Typography color="textSecondary" sx={{ mt: 1 }}>
 					No visits yet. Start an assessment with the button above; once signed it stands here.
@@ -167,9 +171,10 @@ function VisitList({
 					</Box>
 				</Folded>
 			)}
+			<SheetOfVisit visits={visits} treats={read !== undefined} />
 			{may(role).lead && <HoldThisRecord playerId={playerId} />}
 			<Trouble says={reports.says} />
-		</Paper>
+		</Part>
 	)
 }
 export function Visits({ playerId, role, visits, drafts }: VisitsProps) {
@@ -189,7 +194,7 @@ export function Visits({ playerId, role, visits, drafts }: VisitsProps) {
 				reports={reports}
 			/>
 			{beingRead && (
-				<Box sx={{ gridColumn: '1 / -1' }}>
+				<Box>
 					<Suspense fallback={<Typography role="status">Opening the visit.</Typography>}>
 						<VisitView
 							key={reading}

@@ -1,124 +1,153 @@
-/** One player: details, earlier visits with their reports, and the way into an assessment. */
+/** One player: the summary first, the details on demand, earlier visits, the ways on. */
 
-import { Box, Button, Stack, Typography } from '@mui/material'
+import { Alert, Box, Button, Stack } from '@mui/material'
+import { useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { ageYears } from '../../../shared/engine/visit/age.ts'
-import { fullName } from '../../../shared/engine/words/names.ts'
+import type { PlayerSummary } from '../../../shared/desk/players/summary.ts'
 import { Answered } from '../../parts/Answered.tsx'
-import { dayInWords, today } from '../../parts/dates.ts'
 import { goTo } from '../../parts/goTo.ts'
-import type { PersonRole } from '../../parts/roles.ts'
-import { useHost } from '../../query.ts'
+import { may, type PersonRole } from '../../parts/roles.ts'
+import { type HostAnswer, useHost, useReading } from '../../query.ts'
 import { DetailsForm } from './DetailsForm.tsx'
-import type { Player } from './details.ts'
+import { type Form, titleOf } from './details.ts'
+import { typedBefore } from './keeping.ts'
 import type { SavedNotice } from './notice.ts'
+import { PlayerHead } from './PlayerHead.tsx'
 import { SavedWords } from './SavedWords.tsx'
+import { Summary } from './Summary.tsx'
 import { usePlayerForm } from './usePlayerForm.ts'
 import { Visits } from './Visits.tsx'
 
 interface PlayerProps {
 	/** who works here: reception keeps the details, others assess too */
 	role: PersonRole
+	personId: string | undefined
 	notice: SavedNotice | undefined
 	saved: (notice: SavedNotice) => void
 }
 interface Known {
 	playerId: string
 	opened: OutputOf<'players.open'>
+	summary: HostAnswer<PlayerSummary>
 }
-const underTitle = ({ birthDate, club }: Player): string =>
-	[`Born ${dayInWords(birthDate)}`, `${ageYears(birthDate, today())} years`, club]
-		.filter(Boolean)
-		.join(', ')
-
-function wayOn([draft]: Known['opened']['drafts']): string {
-	if (!draft) return 'Start assessment'
-	return draft.amends ? 'Resume amendment' : 'Resume assessment'
+interface Before {
+	typed?: Form
+	at?: string
 }
-function WaysOn({
-	known: { playerId, opened },
-	busy,
-	assess,
-}: {
-	known: Known
-	busy: boolean
-	assess: () => void
-}) {
+interface PageProps extends PlayerProps {
+	/** undefined for a new player */
+	known: Known | undefined
+	/** what was typed before and not saved */
+	before: Before
+}
+const nothing: Form = {}
+/** What was typed stands nowhere on the page while its form is closed. */
+function TypedElsewhere({ typed, open }: { typed: Form; open: () => void }) {
 	return (
-		<Box sx={{ display: 'flex', gap: 1 }}>
-			<Button variant="outlined" size="large" onClick={() => goTo(`/trends/${playerId}`)}>
-				Trends
-			</Button>
-			<Button variant="outlined" size="large" onClick={() => goTo(`/season/${playerId}`)}>
-				Season
-			</Button>
-			<Button variant="contained" size="large" disabled={busy} onClick={assess}>
-				{wayOn(opened.drafts)}
-			</Button>
-		</Box>
+		<Alert
+			severity="warning"
+			role="note"
+			action={
+				<Button color="inherit" onClick={open} sx={{ whiteSpace: 'nowrap' }}>
+					Go on with it
+				</Button>
+			}
+		>
+			Details typed and not saved yet: {Object.keys(typed).map(titleOf).join(', ')}.
+		</Alert>
 	)
 }
-/** @param known undefined for a new player */
-function PlayerPage({ known, role, notice, saved }: PlayerProps & { known: Known | undefined }) {
-	const player = known?.opened.player
-	const typed = usePlayerForm(known?.playerId, player, saved)
+/** Whether the form stands open, and whether a person opened it. */
+type Editing = 'no' | 'opened' | 'found'
+function firstEditing(known: Known | undefined, before: Before): Editing {
+	if (!known) return 'opened'
+	return before.typed ? 'found' : 'no'
+}
+function PlayerPage({ known, before, role, personId, notice, saved }: PageProps) {
+	const of = { personId, playerId: known?.playerId }
+	const typed = usePlayerForm(of, known?.opened.player, before.typed ?? nothing, saved)
+	const [editing, setEditing] = useState(firstEditing(known, before))
+	const editButton = useRef<HTMLButtonElement>(null)
+	const close = () => {
+		setEditing('no')
+		editButton.current?.focus()
+	}
+	const save = async (): Promise<boolean> => {
+		const isSaved = await typed.save()
+		if (isSaved && known) close()
+		return isSaved
+	}
 	const assess = async () => {
-		if (typed.edited && !(await typed.save())) return
-		goTo(`/assessment/${known?.playerId}`)
+		if (typed.edited && !(await save())) setEditing('opened')
+		else goTo(`/assessment/${known?.playerId}`)
 	}
 	return (
-		<Stack spacing={3}>
-			<Box
-				sx={{
-					display: 'flex',
-					flexWrap: 'wrap',
-					alignItems: 'center',
-					justifyContent: 'space-between',
-					gap: 2,
-				}}
-			>
-				<Box>
-					<Typography variant="h1">{player ? fullName(player) : 'New player'}</Typography>
-					{player && (
-						<Typography color="textSecondary" sx={{ mt: 0.5 }}>
-							{underTitle(player)}
-						</Typography>
-					)}
-				</Box>
-				{known && role !== 'reception' && (
-					<WaysOn known={known} busy={typed.busy} assess={() => void assess()} />
-				)}
-			</Box>
+		<Stack spacing={2}>
+			<PlayerHead
+				known={known && { ...known, ...known.opened, draft: known.opened.drafts[0] }}
+				treats={role !== undefined && may(role).treat}
+				busy={typed.busy}
+				isEditing={editing !== 'no'}
+				editButton={editButton}
+				edit={() => setEditing(editing === 'no' ? 'opened' : 'no')}
+				assess={() => void assess()}
+			/>
 			{notice && <SavedWords notice={notice} edited={typed.edited} />}
-			<Box
-				sx={{
-					display: 'grid',
-					gridTemplateColumns: {
-						xs: 'minmax(0, 1fr)',
-						lg: known ? 'minmax(0, 2fr) minmax(0, 1fr)' : 'minmax(0, 900px)',
-					},
-					gap: 3,
-					alignItems: 'start',
-				}}
-			>
-				<DetailsForm typed={typed} isNew={!known} />
-				{known && (
-					<Visits
-						playerId={known.playerId}
-						role={role}
-						visits={known.opened.visits}
-						drafts={known.opened.drafts}
+			{editing === 'no' && typed.edited && (
+				<TypedElsewhere typed={typed.typed} open={() => setEditing('opened')} />
+			)}
+			{editing !== 'no' && (
+				<Box sx={{ maxWidth: known ? undefined : 900 }}>
+					<DetailsForm
+						typed={typed}
+						isNew={!known}
+						takesFocus={editing === 'opened'}
+						since={before.typed === typed.typed ? before.at : undefined}
+						save={() => void save()}
+						{...(known && { close })}
 					/>
-				)}
-			</Box>
+				</Box>
+			)}
+			{known && <Told known={known} role={role} />}
 		</Stack>
 	)
 }
+/** The summary, then the visits: they stand where they stay, once it is there. */
+function Told({ known: { playerId, opened, summary }, role }: { known: Known; role: PersonRole }) {
+	return (
+		<>
+			<Answered of={summary} what="the summary">
+				{(told) => <Summary summary={told} opened={opened} role={role} playerId={playerId} />}
+			</Answered>
+			{(summary.value || summary.says) && (
+				<Visits playerId={playerId} role={role} visits={opened.visits} drafts={opened.drafts} />
+			)}
+		</>
+	)
+}
+/** Asked anew each time the form is opened: what was typed before stands at the host. */
+const useTypedBefore = (personId: string | undefined, playerId: string | undefined) =>
+	useReading('details typed before', { personId, playerId }, [], typedBefore)
+
 function KnownPlayer({ playerId, ...rest }: PlayerProps & { playerId: string }) {
 	const answer = useHost('players.open', { playerId })
+	const summary = useHost('players.summary', { playerId })
+	const before = useTypedBefore(rest.personId, playerId)
 	return (
 		<Answered of={answer} what="the player">
-			{(opened) => <PlayerPage known={{ playerId, opened }} {...rest} />}
+			{(opened) => (
+				<Answered of={before} what="the details">
+					{(typed) => <PlayerPage known={{ playerId, opened, summary }} before={typed} {...rest} />}
+				</Answered>
+			)}
+		</Answered>
+	)
+}
+function NewPlayer(props: PlayerProps) {
+	const before = useTypedBefore(props.personId, undefined)
+	return (
+		<Answered of={before} what="the form">
+			{(typed) => <PlayerPage known={undefined} before={typed} {...props} />}
 		</Answered>
 	)
 }
@@ -127,8 +156,4 @@ export const PlayerScreen = ({
 	playerId,
 	...rest
 }: PlayerProps & { playerId: string | undefined }) =>
-	playerId ? (
-		<KnownPlayer playerId={playerId} {...rest} />
-	) : (
-		<PlayerPage known={undefined} {...rest} />
-	)
+	playerId ? <KnownPlayer playerId={playerId} {...rest} /> : <NewPlayer {...rest} />

@@ -1,61 +1,141 @@
-/** The details of a player while they are typed, and their saving. */
-import { useState } from 'react'
+/** The details of a player while they are typed: kept by the host at once, saved on demand. */
+import { useEffect, useMemo, useState } from 'react'
 import { today } from '../../parts/dates.ts'
 import { byField } from '../../parts/form.tsx'
 import { change } from '../../query.ts'
-import { type Form, formOf, type Player, paths, readForm } from './details.ts'
+import {
+	entryProblems,
+	entryQuestions,
+	type Form,
+	formOf,
+	type Player,
+	paths,
+	readForm,
+} from './details.ts'
+import { allKept, type FormOf, isAllKept, keepTyped } from './keeping.ts'
 import type { SavedNotice } from './notice.ts'
 
 export interface PlayerForm {
-	form: Readonly<Form>
+	form: Form
+	/** what was typed and is not saved, by path */
+	typed: Form
+	/** what stands on record, by path */
+	held: Form
 	/** what is wrong with a field, by its path */
-	wrong: Readonly<Record<string, string>>
+	wrong: Form
+	/** what is asked about a field */
+	asked: Form
 	says: string
+	/** why what is typed is not kept */
+	notKept: string
 	busy: boolean
 	/** something was typed that is not saved */
 	edited: boolean
 	put: (path: string, value: string) => void
+	/** takes back all that was typed since the last save */
+	discard: () => void
+	/** brings back what was discarded; undefined where nothing was */
+	bringBack: (() => void) | undefined
 	/** @returns whether the details were saved */
 	save: () => Promise<boolean>
 }
-/** @param playerId undefined for a new player */
+const without = (typed: Form, saved: Form): Form =>
+	Object.fromEntries(Object.entries(typed).filter(([path, text]) => saved[path] !== text))
+
+/** Asks before the window closes while something typed is not with the host. */
+function useLeaveGuard(): void {
+	useEffect(() => {
+		const leave = (event: BeforeUnloadEvent) => {
+			if (!isAllKept()) event.preventDefault()
+		}
+		addEventListener('beforeunload', leave)
+		return () => removeEventListener('beforeunload', leave)
+	}, [])
+}
+/**
+ * What was typed over what stands on record: every change goes to the host at once.
+ * @param before what was typed before and not saved
+ */
+function useTyped(of: FormOf, held: Form, before: Form) {
+	const [typed, setTyped] = useState(before)
+	const [discarded, setDiscarded] = useState<Form>()
+	const [notKept, setNotKept] = useState('')
+	const keep = (next: Form) => {
+		setTyped(next)
+		keepTyped({ ...of, typed: next, told: setNotKept })
+	}
+	const put = (path: string, value: string) => {
+		const { [path]: _, ...others } = typed
+		setDiscarded(undefined)
+		keep(value === (held[path] ?? '') ? others : { ...others, [path]: value })
+	}
+	return {
+		typed,
+		notKept,
+		put,
+		/** the host has dropped what was saved */
+		saved: (words: Form) => setTyped((now) => without(now, words)),
+		discard: () => {
+			setDiscarded(typed)
+			keep({})
+		},
+		bringBack:
+			discarded &&
+			(() => {
+				keep(discarded)
+				setDiscarded(undefined)
+			}),
+	}
+}
+/** @param player as it stands on record; undefined for a new one */
 export function usePlayerForm(
-	playerId: string | undefined,
-	held: Player | undefined,
+	of: FormOf,
+	player: Player | undefined,
+	before: Form,
 	saved: (notice: SavedNotice) => void,
 ): PlayerForm {
-	const [form, setForm] = useState<Form>(() => (held ? formOf(held) : {}))
-	const [wrong, setWrong] = useState<Record<string, string>>({})
+	const held = useMemo<Form>(() => (player ? formOf(player) : {}), [player])
+	const { typed, saved: dropSaved, discard, put, ...rest } = useTyped(of, held, before)
+	const [refusedAt, setRefusedAt] = useState<Form>({})
 	const [says, setSays] = useState('')
-	const [edited, setEdited] = useState(false)
 	const [busy, setBusy] = useState(false)
-	const put = (path: string, value: string) => {
-		setForm((now) => ({ ...now, [path]: value }))
-		setEdited(true)
-		setWrong(({ [path]: _, ...rest }) => rest)
-	}
-	const refused = (error: unknown) => {
-		const { fields, says: words } = byField(error, 'player', paths)
-		setWrong(fields)
-		setSays([words, ...Object.values(fields)].join(' '))
+	useLeaveGuard()
+	const form = { ...held, ...typed }
+	const refuse = (problems: Form, words = '') => {
+		setRefusedAt(problems)
+		setSays([words, ...Object.values(problems)].filter(Boolean).join(' '))
 	}
 	const save = async (): Promise<boolean> => {
-		const { player, problems } = readForm(form, today())
-		setWrong(problems)
-		setSays(Object.values(problems).join(' '))
-		if (!player || Object.keys(problems).length > 0) return false
+		const read = readForm(form, today())
+		refuse(read.problems)
+		if (!read.player || Object.keys(read.problems).length > 0) return false
 		setBusy(true)
 		try {
-			saved(await change('players.save', { playerId, player }))
-			setForm(formOf(player))
-			setEdited(false)
+			await allKept()
+			const notice = await change('players.save', { playerId: of.playerId, player: read.player })
+			dropSaved(typed)
+			saved(notice)
 			return true
 		} catch (error) {
-			refused(error)
+			const { fields, says: words } = byField(error, 'player', paths)
+			refuse(fields, words)
 			return false
 		} finally {
 			setBusy(false)
 		}
 	}
-	return { form, wrong, says, busy, edited, put, save }
+	return {
+		...{ form, typed, held, says, busy, save, ...rest },
+		wrong: { ...refusedAt, ...entryProblems(form, today()) },
+		asked: entryQuestions(form, today()),
+		edited: Object.keys(typed).length > 0,
+		put: (path, value) => {
+			setRefusedAt(({ [path]: _, ...others }) => others)
+			put(path, value)
+		},
+		discard: () => {
+			refuse({})
+			discard()
+		},
+	}
 }

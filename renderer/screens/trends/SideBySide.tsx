@@ -67,7 +67,7 @@ function painRows(visits: readonly Visit[]): MeasureRow[] {
 		title,
 		cells: visits.map((visit) => {
 			const found = visit.conditions?.find(({ condition, side }) => `${condition} ${side}` === key)
-			return found ? (found.painWorst ?? found.status) : ''
+			return found ? (found.painWorst ?? found.status ?? '') : ''
 		}),
 	}))
 }

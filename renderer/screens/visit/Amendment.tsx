@@ -2,9 +2,9 @@
  * An open amendment: what it changes so far, on with it, and the signature that makes it the next
  * version.
  */
-import { Alert, Box, Button, Checkbox, FormControlLabel } from '@mui/material'
-import { useMemo, useState } from 'react'
-import type { DraftContent, OutputOf, SignedVisit } from '../../../shared/contract.ts'
+import { Alert, Box, Button } from '@mui/material'
+import { useMemo } from 'react'
+import type { OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { differences } from '../../../shared/desk/records/amendment.ts'
 import { assess } from '../../../shared/engine/assess.ts'
 import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
@@ -47,9 +47,10 @@ function assessed(
 		return undefined
 	}
 }
+/** What was agreed to is asked anew for each version, and is no change by itself. */
 const comparable = ({
 	visit,
-	decisions: { consentNoted: _, ...decisions },
+	decisions: { consentNoted: _, agreement: __, ...decisions },
 }: Pick<SignedVisit, 'visit' | 'decisions'>) => ({ visit, decisions })
 
 /** How the amendment differs, and what keeps it from being signed: undefined until known. */
@@ -65,20 +66,15 @@ function useAmendment(signed: SignedVisit, { draft, earlier }: Amending) {
 	)
 	const changed = differences(comparable(signed), comparable(draft.content))
 	const results = assessment ? differences({ assessment: signed.assessment }, { assessment }) : []
-	// the tick for consent stands below
 	const blocks =
 		shelf.value && protocol.value
-			? signingBlocks(withConsent(draft.content), assessment, openProtocol(protocol.value.file))
+			? signingBlocks(draft.content, assessment, openProtocol(protocol.value.file))
 			: undefined
 	return { changed, results, blocks, refused: shelf.says ? shelf : protocol }
 }
 const changedMeanwhile =
 	'Something was typed into this amendment in another window meanwhile. Nothing was signed: open ' +
 	'this page again, look it over and sign.'
-const withConsent = (content: DraftContent): DraftContent => ({
-	...content,
-	decisions: { ...content.decisions, consentNoted: true },
-})
 function Blocks({ blocks }: { blocks: readonly { says: string }[] }) {
 	if (blocks.length === 0) return null
 	return (
@@ -92,7 +88,7 @@ function Blocks({ blocks }: { blocks: readonly { says: string }[] }) {
 		</Alert>
 	)
 }
-/** @param ready nothing but the tick for consent is open */
+/** @param ready nothing is open any more */
 function SignAmendment({
 	draft,
 	version,
@@ -102,30 +98,18 @@ function SignAmendment({
 	version: number
 	ready: boolean
 }) {
-	const [consent, setConsent] = useState(false)
 	const { busy, says, run } = useHostAction()
 	const sign = async () => {
-		const { draftId, content: base } = draft
-		const saved = await call('drafts.save', { draftId, content: withConsent(base), base })
+		const { draftId, content } = draft
+		const saved = await call('drafts.save', { draftId, content, base: content })
 		if (saved.content) throw new Error(changedMeanwhile)
 		await change('visits.sign', { draftId, revision: saved.revision })
 		return ''
 	}
 	return (
 		<>
-			<FormControlLabel
-				sx={{ minHeight: 44 }}
-				label="Consent to assessment and record was given and noted"
-				control={
-					<Checkbox
-						checked={consent}
-						disabled={busy}
-						onChange={(event) => setConsent(event.target.checked)}
-					/>
-				}
-			/>
 			<Box>
-				<Button variant="contained" disabled={busy || !consent || !ready} onClick={() => run(sign)}>
+				<Button variant="contained" disabled={busy || !ready} onClick={() => run(sign)}>
 					Sign version {version}
 				</Button>
 			</Box>
@@ -141,7 +125,7 @@ export function Amendment({ signed, amending }: { signed: SignedVisit; amending:
 			title={`Amendment to version ${next}`}
 			hint={
 				'Not signed yet. The signed version stands until it is, and stays in the history ' +
-				'afterwards.'
+				'afterwards. What was explained and agreed to is asked anew, on the step Sign.'
 			}
 		>
 			<Differences

@@ -1,6 +1,7 @@
 /** What stands in a signed visit: entries, decisions, and the findings of that day. */
 import { Box, Paper, Typography } from '@mui/material'
 import type { SignedVisit } from '../../../shared/contract.ts'
+import { agreementInWords } from '../../../shared/engine/words/en/agreement.ts'
 import { Panel, Rows } from '../../parts/panels.tsx'
 import { answerRows } from './answerRows.ts'
 import { assessmentOf, decisionRows, groupsOf, otherDecisions } from './rows.ts'
@@ -37,6 +38,23 @@ export function Entries({ signed }: { signed: SignedVisit }) {
 					</Box>
 				))}
 			</Box>
+		</Panel>
+	)
+}
+/** Records of before 0.5 hold a tick alone, which stands among the decisions. */
+export function Agreed({ signed: { decisions } }: { signed: SignedVisit }) {
+	if (!decisions.agreement) return null
+	return (
+		<Panel title="Explained and agreed">
+			<Rows
+				label="Explained and agreed"
+				heads={['What', 'Noted']}
+				empty="Nothing was noted."
+				rows={agreementInWords(decisions.agreement).map(({ key, title, says }) => ({
+					key,
+					cells: [title, says],
+				}))}
+			/>
 		</Panel>
 	)
 }

@@ -13,7 +13,7 @@ import { may, type PersonRole } from '../../parts/roles.ts'
 import { useReading } from '../../query.ts'
 import { Acts } from './Acts.tsx'
 import { type Amending, Amendment, amendmentOf } from './Amendment.tsx'
-import { Decisions, Entries, FindingsThen } from './SignedParts.tsx'
+import { Agreed, Decisions, Entries, FindingsThen } from './SignedParts.tsx'
 import { AddedAfterwards, type History, Versions, WhoMustBeTold } from './VisitHistory.tsx'
 
 interface Opened {
@@ -126,6 +126,7 @@ function VisitPage({ opened, role, close, report }: VisitProps & { opened: Opene
 			{past && <Versions versions={history.versions} report={report} />}
 			<AddedAfterwards history={history} />
 			<Entries signed={signed} />
+			<Agreed signed={signed} />
 			<Decisions signed={signed} />
 			<FindingsThen signed={signed} />
 		</Stack>

@@ -4,7 +4,7 @@ import type { Answer, AnswerFields } from '../../../shared/engine/visit/answers.
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { featureName } from '../../../shared/engine/words/en/features.ts'
 import { elementName } from '../../../shared/engine/words/en/insert-names.ts'
-import { questionName } from '../../../shared/engine/words/en/prescription.ts'
+import { questionName } from '../../../shared/engine/words/en/question-names.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { assessmentOf } from './rows.ts'
@@ -46,6 +46,14 @@ type Told = {
 	[Key in keyof AnswerFields]-?: (value: NonNullable<AnswerFields[Key]>, name: NameOf) => string
 }
 const told: Told = {
+	load: ({ sessionsPerWeek, minutesPerSession, daysOffPerWeek, weeks, steps = [] }) =>
+		[
+			...(sessionsPerWeek === undefined ? [] : [`${sessionsPerWeek} sessions a week at most`]),
+			...(minutesPerSession === undefined ? [] : [`${minutesPerSession} minutes each at most`]),
+			...(daysOffPerWeek === undefined ? [] : [`${daysOffPerWeek} days a week off`]),
+			...(weeks === undefined ? [] : [`for ${weeks} weeks`]),
+			...steps,
+		].join('; '),
 	insideLengthMm: ({ min, target, max }) => `${min} to ${max} mm inside, best ${target} mm`,
 	raise: (pairs, name) =>
 		pairs.map(({ pair, left, right }) => `${name(pair)} ${left} / ${right} mm`).join('; '),

@@ -105,9 +105,9 @@ export function decisionRows(
 		why: line.why ?? '',
 	}))
 }
-/** The decisions that are no lines and no answers, as rows. */
+/** The decisions that are no lines and no answers, as rows; the agreement stands by itself. */
 export function otherDecisions({ decisions }: SignedVisit): Row[] {
-	const { lines: _lines, answers: _answers, ...rest } = decisions
+	const { lines: _lines, answers: _answers, agreement: _agreement, ...rest } = decisions
 	return leaves(rest, 'decisions').map(({ path, value }) => {
 		const side = sideOf(path)
 		return {

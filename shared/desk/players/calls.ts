@@ -1,14 +1,18 @@
 /** The calls about players. */
 import { z } from 'zod'
+import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { playerSchema } from '../../engine/visit/visit.ts'
 import { call, clinicians, staff } from '../workplace/call.ts'
 import { id, nothing, reason } from '../workplace/shapes.ts'
+import { playerSummarySchema } from './summary.ts'
 
 /** A player as lists show it. */
 export const cardSchema = z.strictObject({
 	playerId: id,
 	givenName: z.string(),
 	familyName: z.string(),
+	/** for paper; the search and the warning of twins know it too */
+	latinName: z.strictObject({ givenName: z.string(), familyName: z.string() }).optional(),
 	birthDate: z.string(),
 	sex: z.string(),
 	club: z.string().optional(),
@@ -16,6 +20,9 @@ export const cardSchema = z.strictObject({
 	openDraft: z.boolean(),
 })
 export type Card = z.infer<typeof cardSchema>
+
+/** What was typed, by the path of its field; it need not be right. */
+const typedSchema = boundedRecord(80, z.string().max(20_000), 40)
 
 export const playerCalls = {
 	'players.search': call(
@@ -56,6 +63,23 @@ export const playerCalls = {
 				}),
 			),
 		}),
+		staff,
+	),
+	/**
+	 * What stands first on the page of a player: the last prescription, what is due, what was sent.
+	 * Reception is answered days and sendings, nothing of why.
+	 */
+	'players.summary': call(z.strictObject({ playerId: id }), playerSummarySchema, staff),
+	/** What who works here typed into the details and did not save; without playerId of a new player. */
+	'players.typed': call(
+		z.strictObject({ playerId: id.optional() }),
+		z.strictObject({ typed: typedSchema.optional(), at: z.string().optional() }),
+		staff,
+	),
+	/** Keeps it sealed until it is saved; with nothing typed it is discarded. */
+	'players.keepTyped': call(
+		z.strictObject({ playerId: id.optional(), typed: typedSchema }),
+		z.strictObject({ at: z.string().optional() }),
 		staff,
 	),
 	'players.merge': call(

@@ -4,7 +4,8 @@
  */
 
 import { dayInWords } from '../../engine/plain/days.ts'
-import { choiceWords } from '../../engine/visit/decisions.ts'
+import { unprintableIn } from '../../engine/plain/printable.ts'
+import { choiceWords, decisionsSchema } from '../../engine/visit/decisions.ts'
 import { fieldMeta } from '../../engine/visit/field-meta.ts'
 import { privateTopicAt } from '../../engine/visit/private.ts'
 import { termWords } from '../../engine/visit/terms.ts'
@@ -52,7 +53,8 @@ export function metaOf(path: string, schema: Parameters<typeof fieldMeta>[0] = v
 /** The title of a field without its side; numbers of a list count from 1. */
 export function titleOf(path: string): string {
 	const keys = path.split('.')
-	const title = metaOf(path)?.title ?? metaOf(path.replace(/(\.\d+)+$/, ''))?.title
+	const bare = path.replace(/(\.\d+)+$/, '')
+	const title = metaOf(path)?.title ?? metaOf(bare)?.title ?? metaOf(path, decisionsSchema)?.title
 	const known = title === undefined || title === path ? undefined : title
 	const number =
 		keys.filter((key) => /^\d+$/.test(key)).map((key) => ` ${Number(key) + 1}`)[0] ?? ''
@@ -202,6 +204,7 @@ const printed = [
 	'visit.visitDate',
 	'visit.player.givenName',
 	'visit.player.familyName',
+	'visit.player.latinName',
 	'visit.player.birthDate',
 	'visit.player.sex',
 	'visit.play',
@@ -225,11 +228,19 @@ interface Version {
 	visit: unknown
 	decisions: unknown
 }
-/** The changes of an amended report as sentences, measures first; empty where nothing differs. */
+/**
+ * The changes of an amended report as sentences, measures first; empty where nothing differs. Who
+ * was told and who agreed is asked anew for each version, and is no change of the report.
+ */
 export function printedChanges(before: Version, after: Version): string[] {
 	const core = ({ visit, decisions }: Version) => ({ visit, decisions })
-	const all = toldDifferences(differences(core(before), core(after)))
-	const told = all.filter(({ key }) => isPrinted(key))
+	const all = toldDifferences(differences(core(before), core(after))).filter(
+		({ key }) => !key.startsWith('decisions.agreement'),
+	)
+	const told = all.filter(
+		({ key, before: then, after: now }) =>
+			isPrinted(key) && unprintableIn(`${then}${now}`).length === 0,
+	)
 	const rest = all.length - told.length
 	const words = (text: string, unit: string) =>
 		text === notThere ? 'not recorded' : `${text}${unit}`

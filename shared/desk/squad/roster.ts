@@ -4,9 +4,12 @@
  */
 import type { z } from 'zod'
 import { ageYears } from '../../engine/visit/age.ts'
+import { birthProblems } from '../../engine/visit/birth.ts'
+import { nameProblems, tidyPlayer } from '../../engine/visit/names.ts'
 import { sexes } from '../../engine/visit/terms.ts'
 import { type Player, playerSchema } from '../../engine/visit/visit.ts'
 import { defaultAges, type Purpose, purposeNames, purposes } from '../records/consent.ts'
+import { type Column, columnOf, headings, required } from './roster-columns.ts'
 import { type DayOrder, dayOrderOf, isoOf, type WrongCell } from './roster-dates.ts'
 
 interface RosterRow {
@@ -24,45 +27,6 @@ export interface Roster {
 	rows: RosterRow[]
 	problems: RosterProblem[]
 }
-type Column =
-	| 'number'
-	| 'givenName'
-	| 'familyName'
-	| 'birthDate'
-	| 'sex'
-	| 'guardian'
-	| 'guardianEmail'
-	| 'guardianPhone'
-	| 'consents'
-/** Headings as they come, in lower case without spaces. */
-const headings: Record<string, Column> = {
-	number: 'number',
-	no: 'number',
-	bib: 'number',
-	shirt: 'number',
-	givenname: 'givenName',
-	firstname: 'givenName',
-	given: 'givenName',
-	familyname: 'familyName',
-	lastname: 'familyName',
-	surname: 'familyName',
-	birthdate: 'birthDate',
-	dateofbirth: 'birthDate',
-	dob: 'birthDate',
-	born: 'birthDate',
-	sex: 'sex',
-	guardian: 'guardian',
-	guardianname: 'guardian',
-	parent: 'guardian',
-	guardianemail: 'guardianEmail',
-	guardianmail: 'guardianEmail',
-	parentemail: 'guardianEmail',
-	guardianphone: 'guardianPhone',
-	parentphone: 'guardianPhone',
-	consents: 'consents',
-	consent: 'consents',
-}
-const required: readonly Column[] = ['number', 'givenName', 'familyName', 'birthDate', 'sex']
 /** Players of one day: a choice of this program. */
 const mostRows = 500
 const sexWords: Record<string, Player['sex']> = {
@@ -169,11 +133,7 @@ function readLine(line: Line, reading: Reading): RosterRow | { problems: RosterP
 	note('number', numberProblem(number, row, reading.numbers))
 	const { iso, wrong } = isoOf(cell('birthDate'), reading.dayOrder)
 	note('birthDate', wrong)
-	if (iso !== undefined && iso >= reading.on)
-		note('birthDate', {
-			code: 'not-before-day',
-			message: `not before the day, given "${iso}", allowed: before ${reading.on}`,
-		})
+	note('birthDate', birthProblem(iso, reading.on))
 	const sex = sexWords[cell('sex').toLowerCase()]
 	if (!sex)
 		note('sex', {
@@ -184,19 +144,57 @@ function readLine(line: Line, reading: Reading): RosterRow | { problems: RosterP
 	for (const consent of consents) note('consents', purposeProblem(consent))
 	note('guardian', contactProblem(line))
 	if (problems.length === 0) note('guardian', consentProblem(line, consents, iso, reading))
+	if (problems.length > 0) return { problems }
+	const read = playerOf(line, { iso, sex, team: reading.team })
+	return 'problems' in read
+		? { problems: read.problems.map((problem) => ({ row, ...problem })) }
+		: { row, number, player: read.player, consents: consents.filter(isPurpose) }
+}
+type ColumnProblem = Omit<RosterProblem, 'row'>
+/** The player of a line whose other cells can stand. */
+function playerOf(
+	line: Line,
+	{ iso, sex, team }: { iso: string | undefined; sex: Player['sex'] | undefined; team: string },
+): { player: Player } | { problems: ColumnProblem[] } {
+	const { cell } = line
 	const read = playerSchema.safeParse({
 		givenName: cell('givenName'),
 		familyName: cell('familyName'),
 		birthDate: iso,
 		sex,
-		...(reading.team && { club: reading.team }),
+		...(team && { club: team }),
+		...latinNameOf(line),
 		...guardianOf(line),
 	})
-	if (!read.success && problems.length === 0)
-		for (const issue of read.error.issues) note(issue.path.join('.'), wrongIssue(line, issue))
-	return read.success && problems.length === 0
-		? { row, number, player: read.data, consents: consents.filter(isPurpose) }
-		: { problems }
+	const columnAt = (path: string): string => columnOf[`player.${path}`] ?? path
+	if (!read.success)
+		return {
+			problems: read.error.issues.map((issue) => ({
+				column: columnAt(issue.path.join('.')),
+				...wrongIssue(line, issue),
+			})),
+		}
+	const player = tidyPlayer(read.data)
+	const problems = nameProblems(player).map(({ path, code, message }) => ({
+		column: columnAt(path.replace(/^player\./, '')),
+		code,
+		message,
+	}))
+	return problems.length > 0 ? { problems } : { player }
+}
+function birthProblem(iso: string | undefined, on: string): WrongCell | undefined {
+	if (iso === undefined) return undefined
+	if (iso >= on)
+		return {
+			code: 'not-before-day',
+			message: `not before the day, given "${iso}", allowed: before ${on}`,
+		}
+	return birthProblems(iso, on, 'birthDate')[0]
+}
+/** The spelling for paper of a line, where it has one. */
+function latinNameOf({ cell }: Line) {
+	const [givenName, familyName] = [cell('latinGivenName'), cell('latinFamilyName')]
+	return givenName || familyName ? { latinName: { givenName, familyName } } : {}
 }
 /** Notes the number as given where it can stand. */
 function numberProblem(
@@ -230,7 +228,15 @@ function guardianOf({ cell }: Line) {
 	const name = cell('guardian')
 	if (!name) return {}
 	const [email, phone] = [cell('guardianEmail'), cell('guardianPhone')]
-	return { guardian: { name, ...(email && { email }), ...(phone && { phone }) } }
+	const latinName = cell('latinGuardian')
+	return {
+		guardian: {
+			name,
+			...(latinName && { latinName }),
+			...(email && { email }),
+			...(phone && { phone }),
+		},
+	}
 }
 const contactProblem = ({ cell }: Line): WrongCell | undefined =>
 	!cell('guardian') && (cell('guardianEmail') || cell('guardianPhone'))

@@ -6,6 +6,7 @@
 import { dayInWords, daysBetween } from '../../engine/plain/days.ts'
 import { openProtocol, type Protocol } from '../../engine/protocol/protocol.ts'
 import { daysPerYear } from '../../engine/visit/age.ts'
+import { bodySize } from '../../engine/visit/body-size.ts'
 import { bothSides, meanOf, rounded } from '../../engine/visit/sides.ts'
 import type { Side, Visit } from '../../engine/visit/visit.ts'
 
@@ -90,14 +91,14 @@ function footChanged(side: Side, { before, now, years, since, protocol }: Betwee
 }
 /** Is the player smaller than before, or taller than a player can have grown? */
 function statureChanged({ before, now, years, since, protocol }: Between): SwapQuestion[] {
-	const [thenCm, nowCm] = [before.body?.statureCm, now.body?.statureCm]
+	const [thenCm, nowCm] = [bodySize(before).statureCm, bodySize(now).statureCm]
 	if (thenCm === undefined || nowCm === undefined) return []
 	const changeCm = nowCm - thenCm
 	const errorCm = protocol.value('squad.statureDownCm')
 	const mostCm = errorCm + protocol.value('squad.statureUpCmPerYear') * years
 	const sayIt = (how: string) =>
 		`Stature is ${rounded(Math.abs(changeCm), 1)} cm ${how} ${since}: ` +
-		`${thenCm} cm then, ${nowCm} cm now.`
+		`${rounded(thenCm, 1)} cm then, ${rounded(nowCm, 1)} cm now.`
 	return [
 		...(-changeCm > errorCm
 			? [question(protocol, 'body.statureCm', sayIt('less'), 'squad.statureDownCm')]
@@ -109,12 +110,12 @@ function statureChanged({ before, now, years, since, protocol }: Between): SwapQ
 }
 /** Is the player much heavier or lighter? */
 function massChanged({ before, now, years, since, protocol }: Between): SwapQuestion[] {
-	const [thenKg, nowKg] = [before.body?.massKg, now.body?.massKg]
+	const [thenKg, nowKg] = [bodySize(before).massKg, bodySize(now).massKg]
 	if (thenKg === undefined || nowKg === undefined) return []
 	const percent = (100 * Math.abs(nowKg - thenKg)) / thenKg
 	if (percent <= protocol.value('squad.massChangePercent') * Math.max(1, years)) return []
 	const says =
-		`Body mass differs by ${rounded(percent, 0)} % ${since}: ${thenKg} kg then, ` +
-		`${nowKg} kg now.`
+		`Body mass differs by ${rounded(percent, 0)} % ${since}: ` +
+		`${rounded(thenKg, 1)} kg then, ${rounded(nowKg, 1)} kg now.`
 	return [question(protocol, 'body.massKg', says, 'squad.massChangePercent')]
 }

@@ -99,6 +99,8 @@ export const visitCalls = {
 			earlier: z.array(visitSchema),
 			/** earlier visits that cannot be read, in words: the comparison lacks them */
 			lacking: z.array(z.string()).optional(),
+			/** the signed visit that this draft will be the next version of, and why */
+			amends: z.strictObject({ visitId: z.string(), reason: z.string() }).optional(),
 		}),
 		treating,
 	),

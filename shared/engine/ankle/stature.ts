@@ -6,6 +6,7 @@ import { isMinor } from '../facts/age.ts'
 import { type Formula, over, quantity, times } from '../findings/formula.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
+import { bodySize } from '../visit/body-size.ts'
 import type { Visit } from '../visit/visit.ts'
 
 /** The share of stature that the lower leg has at this age. */
@@ -17,7 +18,7 @@ function shareKey({ player, visitDate }: Visit, protocol: Protocol): ThresholdKe
 }
 /** Lower leg, cm, by stature; undefined where stature was not measured. */
 function shankOf(visit: Visit, protocol: Protocol): Formula | undefined {
-	const statureCm = visit.body?.statureCm
+	const { statureCm } = bodySize(visit)
 	if (statureCm === undefined) return undefined
 	return times(quantity(protocol.value(shareKey(visit, protocol))), quantity(statureCm, 1))
 }

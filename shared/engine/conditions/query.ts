@@ -1,12 +1,19 @@
 /**
- * The one question about recorded conditions. Recorded without a side, a condition of a limb may be
+ * The one question about recorded conditions. One whose status was not said yet counts nowhere, so
+ * that nothing follows from a name that was only looked up. Recorded without a side, a condition of a limb may be
  * of either: it counts on both sides, so that nothing dangerous is missed.
  */
 import type { Because } from '../protocol/basis.ts'
 import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
 
-export type RecordedCondition = NonNullable<Visit['conditions']>[number]
+/** As it stands on the screen: its status may not be said yet. */
+export type EnteredCondition = NonNullable<Visit['conditions']>[number]
+export type RecordedCondition = EnteredCondition & {
+	status: NonNullable<EnteredCondition['status']>
+}
+const isSaid = (entered: EnteredCondition): entered is RecordedCondition =>
+	entered.status !== undefined
 interface Where {
 	/** On this side, on both, or recorded without a side; left out: on whatever side. */
 	side?: Side
@@ -20,13 +27,17 @@ const isAt: Record<NonNullable<Where['when']>, (condition: RecordedCondition) =>
 	now: ({ status }) => status !== 'past',
 	ever: () => true,
 }
+/** Those whose status was said, in the order in which they were entered. */
+export const saidConditions = ({
+	conditions = [],
+}: Pick<Visit, 'conditions'>): RecordedCondition[] => conditions.filter(isSaid)
 /** The recorded conditions that are among the wanted ones, there and then. */
 export const recordedConditions = (
-	{ conditions = [] }: Pick<Visit, 'conditions'>,
+	visit: Pick<Visit, 'conditions'>,
 	wanted: readonly Condition[],
 	{ side, when = 'now' }: Where = {},
 ): RecordedCondition[] =>
-	conditions.filter(
+	saidConditions(visit).filter(
 		(recorded) =>
 			wanted.includes(recorded.condition) && isOn(recorded, side) && isAt[when](recorded),
 	)

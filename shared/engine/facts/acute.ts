@@ -51,6 +51,13 @@ const bearsNoWeight = ({ screening }: Visit, side: Side): Because[] =>
 	)
 		? [{ measure: 'cannotBearWeight', side, value: 'yes' }]
 		: []
+/** Why this limb has an injury that is not settled: by its signs and questions alone. */
+export const freshInjury = (
+	visit: Visit,
+	screened: Screened,
+	side: Side,
+	protocol: Protocol,
+): Because[] => [...openInjury(visit, screened, side, protocol), ...bearsNoWeight(visit, side)]
 /**
  * Why this limb is acutely injured or must not be tested; empty where nothing says so. A sign that
  * an outcome of this visit excluded no longer counts; a fresh injury stays one. What an earlier visit
@@ -66,8 +73,7 @@ export function acute(visit: Visit, screened: Screened, side: Side, protocol: Pr
 	)
 	return [
 		...signs.map(({ id }) => ({ measure: 'warningSign', side, value: id.split('.')[1] ?? id })),
-		...openInjury(visit, screened, side, protocol),
-		...bearsNoWeight(visit, side),
+		...freshInjury(visit, screened, side, protocol),
 		...severePain(visit, side, protocol),
 		...unclearedSurgery(visit, { side }).map(({ condition, status }) => ({
 			measure: condition,

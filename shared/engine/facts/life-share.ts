@@ -3,6 +3,7 @@
  * common practice, no source.
  */
 import type { Protocol } from '../protocol/protocol.ts'
+import { bodySize } from '../visit/body-size.ts'
 import type { Visit } from '../visit/visit.ts'
 import { isMinor } from './age.ts'
 
@@ -11,7 +12,7 @@ import { isMinor } from './age.ts'
  * where mass is not known.
  */
 export function lifeShare(visit: Visit, protocol: Protocol): number {
-	const massKg = visit.body?.massKg
+	const { massKg } = bodySize(visit)
 	if (massKg === undefined || isMinor(visit, protocol)) return 1
 	if (massKg >= protocol.value('footwear.heavyKg')) return protocol.value('footwear.lifeShareHeavy')
 	if (massKg >= protocol.value('footwear.lifeMassKg'))

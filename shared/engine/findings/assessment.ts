@@ -5,6 +5,7 @@
 
 import type { Statement } from '../words/statement.ts'
 import type { AnkleResult } from './ankle-result.ts'
+import type { PerSide } from './compared.ts'
 import type { Finding } from './finding.ts'
 import type { FootwearResult } from './footwear-result.ts'
 import type { GrowthResult } from './growth-result.ts'
@@ -64,6 +65,11 @@ export interface Assessment {
 	prescription: Prescription
 	/** All rooms' findings, most consequential first. */
 	findings: Finding[]
+	/**
+	 * Why tests under load wait on each limb: rules of the gate, or `fresh-injury`; empty where they
+	 * may be done. Records before 0.5 have none.
+	 */
+	testsWait?: PerSide<string[]>
 	/** Measures that would add to the picture, by visit path, in plain words. */
 	missing: { path: string; says: string }[]
 }

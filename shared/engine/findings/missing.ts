@@ -1,10 +1,13 @@
 /** What a complete visit would still add, in the order of the walk. */
 import { isMinor } from '../facts/age.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { limbsTested } from '../visit/load-tests.ts'
 import { catalogue, sidesOf } from '../visit/measures/catalogue.ts'
 import type { Measure } from '../visit/measures/measure.ts'
 import { pathOn, recordedAt } from '../visit/measures/value.ts'
 import type { Visit } from '../visit/visit.ts'
+import { conditionInWords } from '../words/words.ts'
+import type { PerSide } from './compared.ts'
 
 type Missing = { path: string; says: string }
 
@@ -17,6 +20,18 @@ const asked: readonly Missing[] = [
 	{ path: 'screening', says: 'the warning-sign questions' },
 	{ path: 'footwear', says: 'the pairs the player owns' },
 ]
+/** A condition that was entered and of which nobody said how it stands. */
+const unsaid = ({ conditions = [] }: Visit): Missing[] =>
+	conditions.flatMap((entered, index) =>
+		entered.status === undefined
+			? [
+					{
+						path: `conditions.${index}.status`,
+						says: `the status of ${conditionInWords(entered, 'clinician')}`,
+					},
+				]
+			: [],
+	)
 function isRecorded(visit: Visit, path: string): boolean {
 	const value = recordedAt(visit, path)
 	if (value !== null && typeof value === 'object') return Object.keys(value).length > 0
@@ -33,12 +48,28 @@ function wantedOf(wants: (wanted: Measure['wanted']) => boolean, sided: boolean)
 			})),
 		)
 }
-/** Paths not yet measured, without those the clinician marked as not measured. */
-export function missingMeasures(visit: Visit, protocol: Protocol): Missing[] {
+/**
+ * Paths not yet measured, without those the clinician marked as not measured.
+ * @param testsWait why tests under load wait on each limb: those are not asked for
+ */
+export function missingMeasures(
+	visit: Visit,
+	protocol: Protocol,
+	testsWait: PerSide<readonly string[]> = { left: [], right: [] },
+): Missing[] {
 	const minor = isMinor(visit, protocol)
 	const wants = (wanted: Measure['wanted']) =>
 		wanted === 'everyone' || (minor && wanted === 'minors')
-	return [...wantedOf(wants, true), ...played, ...wantedOf(wants, false), ...asked]
+	const waits = (path: string) =>
+		limbsTested(path, visit).some((side) => testsWait[side].length > 0)
+	return [
+		...wantedOf(wants, true),
+		...played,
+		...unsaid(visit),
+		...wantedOf(wants, false),
+		...asked,
+	]
 		.filter(({ path }) => !isRecorded(visit, path) && !(path in (visit.notMeasured ?? {})))
+		.filter(({ path }) => !waits(path))
 		.map(({ path, says }) => ({ path, says }))
 }

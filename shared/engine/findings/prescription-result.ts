@@ -2,7 +2,8 @@
  * The prescription: the one plan of a visit, composed of what the rooms propose. Screens, documents
  * and season read it and no room's own wish.
  */
-import type { Feature, PairRole, Sole, Surface } from '../visit/terms.ts'
+import type { LoadFields } from '../visit/answers.ts'
+import type { Exercise, Feature, PairRole, Sole, Surface } from '../visit/terms.ts'
 import type { Statement } from '../words/statement.ts'
 import type { PerSide } from './compared.ts'
 import type { Gate } from './gate.ts'
@@ -50,6 +51,8 @@ export interface RolePair {
 	ownedPair?: string
 	/** Pairs of the role that stay in use and do not serve it here, each with why. */
 	beside?: Statement[]
+	/** Owned pairs whose sole suits it, whatever else is said of them: one that may be worn serves. */
+	couldServe?: string[]
 	/** Models of the shelf, best first, at most three. */
 	shelf: string[]
 	/** keep: nothing needs to change; with-what-you-have: changes only; buy: a purchase is worth it. */
@@ -65,6 +68,24 @@ export interface OwnedPair extends Statement {
 	because: string[]
 	/** Ids of changes to this pair (footwear work). */
 	work: string[]
+}
+/** What is done about load. A figure is a rule of a room, or else the clinician's own. */
+export interface LoadPlan {
+	/** Hours of sport a week at most. */
+	hoursPerWeek?: number
+	daysOffPerWeek?: number
+	/** Weekly steps back to the usual load (`loading.returnSteps`). */
+	returnWeeks?: number
+	/** Often used for what is recorded; how much is the clinician's. */
+	exercises: Exercise[]
+	/** What the clinician set: it stands in place of the figures above. */
+	own?: LoadFields
+}
+/** A day by which a part of the plan asks for a review; it goes with that part. */
+export interface ReviewAsked {
+	by: 'gate' | 'signs' | 'growth' | 'raise' | 'insert' | 'owned'
+	date: string
+	because: string[]
 }
 export interface PrescribedInsert {
 	state: 'proposed' | 'not-needed' | 'held'
@@ -91,6 +112,8 @@ export interface Question extends Statement {
 export interface Prescription {
 	gate: Gate
 	priorities: Priority[]
+	/** Records before 0.5 have none. */
+	load?: LoadPlan
 	raise: RaisePlan
 	pairs: RolePair[]
 	owned: OwnedPair[]
@@ -99,5 +122,7 @@ export interface Prescription {
 	changes: string[]
 	lacing: string[]
 	review?: { date: string; because: string[] }
+	/** What the review is the earliest of; records before 0.5 have none. */
+	reviewAsked?: ReviewAsked[]
 	questions: Question[]
 }

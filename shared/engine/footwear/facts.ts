@@ -9,10 +9,12 @@ import type {
 	RaiseResult,
 	SizingResult,
 } from '../findings/assessment.ts'
+import { reading } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageYears as completedYears } from '../visit/age.ts'
+import { bodySize } from '../visit/body-size.ts'
 import { type Position, positionsOf } from '../visit/positions.ts'
 import { bothSides, rounded } from '../visit/sides.ts'
 import type { Code, Surface } from '../visit/terms.ts'
@@ -159,15 +161,12 @@ function postureFacts(posture: PostureResult): Posture {
 	}
 }
 function lighterRunner(visit: Visit, adult: boolean, protocol: Protocol): Because[] {
-	const massKg = visit.body?.massKg
+	const { massKg } = bodySize(visit)
 	const onRoads = visit.play?.surfaces?.includes('road') === true
 	if (!adult || massKg === undefined || !onRoads) return []
 	const limit = visit.player.sex === 'male' ? 'footwear.lighterMaleKg' : 'footwear.lighterFemaleKg'
 	if (massKg > protocol.value(limit)) return []
-	return [
-		{ measure: 'massKg', value: massKg, unit: 'kg' },
-		{ measure: 'surfaces', value: 'road' },
-	]
+	return [reading('massKg', massKg, 'kg'), { measure: 'surfaces', value: 'road' }]
 }
 
 /** What the rules ask about, from the visit and the rooms before. */
@@ -178,7 +177,7 @@ export function factsOf(
 ): Facts {
 	const ageYears = completedYears(visit.player.birthDate, visit.visitDate)
 	const adult = isAdult(visit, protocol)
-	const massKg = visit.body?.massKg
+	const { massKg } = bodySize(visit)
 	const { position = '', code, surfaces = [] } = visit.play ?? {}
 	return present({
 		visit,

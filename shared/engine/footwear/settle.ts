@@ -8,7 +8,7 @@ import { need } from '../plain/need.ts'
 import { type SettlingRank, settlingOrder, strengthOrder } from '../protocol/settling.table.ts'
 import type { Feature } from '../visit/terms.ts'
 import { state } from '../words/statement.ts'
-import { opposites } from './opposites.table.ts'
+import { oppositesOf } from './opposites.ts'
 
 export interface Standing {
 	seek: FeatureWish[]
@@ -42,12 +42,15 @@ const compareClaims = (first: Claim, second: Claim): number =>
 /** Whether a wish stands before a rank in the order. */
 export const standsBefore = (wish: FeatureWish, rank: SettlingRank): boolean =>
 	placeOf(wish) < settlingOrder.indexOf(rank)
-/** The features that no shoe has together with this one. */
-const oppositesOf = (feature: Feature): Feature[] =>
-	opposites.flatMap(([first, second]) => {
-		if (first === feature) return [second]
-		return second === feature ? [first] : []
-	})
+/** These features, those whose strongest wish weighs most first; without a wish they come last. */
+export function byWeight(wishes: readonly FeatureWish[], features: readonly Feature[]): Feature[] {
+	const inOrder = wishes.toSorted(compareWishes).map(({ feature }) => feature)
+	const placeOfFeature = (feature: Feature) => {
+		const place = inOrder.indexOf(feature)
+		return place < 0 ? inOrder.length : place
+	}
+	return features.toSorted((one, other) => placeOfFeature(one) - placeOfFeature(other))
+}
 function claimsOf(wishes: readonly FeatureWish[], way: Claim['way']): Claim[] {
 	const features = [...new Set(wishes.map(({ feature }) => feature))]
 	return features.map((feature) => {

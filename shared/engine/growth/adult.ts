@@ -3,6 +3,7 @@ import { type Finding, reading } from '../findings/finding.ts'
 import { exactly, type Formula, over, quantity, times } from '../findings/formula.ts'
 import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import { bodySize } from '../visit/body-size.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
@@ -34,13 +35,8 @@ export function adultStatureInput(
 	ageYears: number,
 	protocol: Protocol,
 ): AdultStatureInput | undefined {
-	const {
-		statureCm,
-		massKg,
-		motherStatureCm: motherCm,
-		fatherStatureCm: fatherCm,
-		parentStatures,
-	} = visit.body ?? {}
+	const { statureCm, massKg } = bodySize(visit)
+	const { motherStatureCm: motherCm, fatherStatureCm: fatherCm, parentStatures } = visit.body ?? {}
 	const tableAge = tableAgeYears(ageYears, protocol)
 	if (tableAge === undefined || statureCm === undefined || massKg === undefined) return undefined
 	if (motherCm === undefined || fatherCm === undefined) return undefined
@@ -123,7 +119,8 @@ export function adultStature(
 	ageYears: number,
 	protocol: Protocol,
 ): { predictedCm?: number; findings: Finding[] } {
-	const { adultStatureCm: enteredCm, statureCm } = visit.body ?? {}
+	const enteredCm = visit.body?.adultStatureCm
+	const { statureCm } = bodySize(visit)
 	if (enteredCm !== undefined)
 		return {
 			predictedCm: Math.max(enteredCm, statureCm ?? 0),

@@ -5,6 +5,7 @@ import { type Formula, over, quantity, squared } from '../findings/formula.ts'
 import { present } from '../plain/present.ts'
 import { cdcBmi, cdcMass, cdcStature } from '../protocol/norms/cdc2000.table.ts'
 import { ageMonths } from '../visit/age.ts'
+import { bodySize } from '../visit/body-size.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
@@ -15,8 +16,8 @@ import { growthFinding } from './says.ts'
 const bodyMassIndex = (massKg: number, statureCm: number): Formula =>
 	over(quantity(massKg, 1), squared(quantity(statureCm / 100, 3)))
 /** The index of a visit; undefined without stature and mass. */
-export function bmiFormula({ body }: Visit): Formula | undefined {
-	const { statureCm, massKg } = body ?? {}
+export function bmiFormula(visit: Visit): Formula | undefined {
+	const { statureCm, massKg } = bodySize(visit)
 	return statureCm === undefined || massKg === undefined
 		? undefined
 		: bodyMassIndex(massKg, statureCm)
@@ -26,7 +27,7 @@ export const bmiOf = (visit: Visit): number | undefined => bmiFormula(visit)?.va
 /** The centiles that can be read; what was not measured or is outside the table is absent. */
 export function centilesOf(visit: Visit): GrowthResult['centiles'] {
 	const { sex, birthDate } = visit.player
-	const { statureCm, massKg } = visit.body ?? {}
+	const { statureCm, massKg } = bodySize(visit)
 	const months = ageMonths(birthDate, visit.visitDate)
 	const bmi = bmiOf(visit)
 	return present({

@@ -3,6 +3,7 @@ import type { ByMethod } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import { bodySize } from '../visit/body-size.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
@@ -65,7 +66,7 @@ const offsetByRatio = (ageYears: number, ratio: number): number =>
 
 function candidates(visit: Visit, ageYears: number): Candidate[] {
 	const { sex } = visit.player
-	const { statureCm, sittingHeightCm, massKg } = visit.body ?? {}
+	const { statureCm, sittingHeightCm, massKg } = bodySize(visit)
 	const boy = sex === 'male'
 	const found: Candidate[] = []
 	if (statureCm !== undefined)
@@ -156,7 +157,7 @@ function missingFindings({ body }: Visit, protocol: Protocol): Finding[] {
 }
 /** Says so where sitting height and stature do not go together. */
 function sittingRatioFindings(visit: Visit, protocol: Protocol): Finding[] {
-	const { statureCm, sittingHeightCm } = visit.body ?? {}
+	const { statureCm, sittingHeightCm } = bodySize(visit)
 	if (statureCm === undefined || sittingHeightCm === undefined) return []
 	const ratio = sittingHeightCm / statureCm
 	const low = ratio < protocol.value('growth.sittingRatioMin')

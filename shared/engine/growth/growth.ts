@@ -8,6 +8,7 @@ import { type Finding, reading } from '../findings/finding.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { decimalAgeYears } from '../visit/age.ts'
+import { bodySize } from '../visit/body-size.ts'
 import { rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
@@ -61,7 +62,7 @@ interface AdultShare {
 	percentAdultStatureRange?: Range
 }
 function adultShare(visit: Visit, predictedCm: number | undefined, protocol: Protocol): AdultShare {
-	const nowCm = visit.body?.statureCm
+	const { statureCm: nowCm } = bodySize(visit)
 	if (predictedCm === undefined || nowCm === undefined) return {}
 	const percent = shareOfAdult(nowCm, predictedCm).value
 	if (!hasKnownError(visit)) return { percent }

@@ -5,6 +5,7 @@ import { equation } from '../findings/formula.ts'
 import { figure } from '../findings/working.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
+import { bodySize } from '../visit/body-size.ts'
 import type { Visit } from '../visit/visit.ts'
 import { offsetMethodWords } from '../words/en/growth-maturity.ts'
 import { agesOf, type Method } from './estimate.ts'
@@ -14,12 +15,17 @@ import { equationLines, peakAge } from './maturity.ts'
 const methods = ['mirwald', 'moore', 'mooreSitting', 'fransen'] as const
 
 /** The row of the standard error of each method; no error of Fransen's is published. */
-const errorKeys: Record<Method, Record<'male' | 'female', ThresholdKey> | undefined> = {
+const errorKeys = {
 	mirwald: { male: 'growth.mirwaldErrorBoys', female: 'growth.mirwaldErrorGirls' },
 	moore: { male: 'growth.mooreErrorBoys', female: 'growth.mooreErrorGirls' },
 	mooreSitting: { male: 'growth.mooreSittingErrorBoys', female: 'growth.mooreSittingErrorBoys' },
 	fransen: undefined,
-}
+} as const satisfies Record<Method, Record<'male' | 'female', ThresholdKey> | undefined>
+/** The row of the standard error of a method that has one, years. */
+export const offsetErrorKey = (
+	method: Exclude<Method, 'fransen'>,
+	sex: 'male' | 'female',
+): ThresholdKey => errorKeys[method][sex]
 const fransenBasis: Basis = {
 	rule: 'maturity ratio, boys',
 	source: 'Fransen et al., Pediatr Exerc Sci 2018;30(2):296-307',
@@ -47,7 +53,7 @@ export function offsetWorkings(
 				id: `growth.offset-${method.toLowerCase()}`,
 				title: `Maturity offset, ${offsetMethodWords[method]}`,
 				lines: [
-					...equationLines[method](sex, { ageYears, ...visit.body }),
+					...equationLines[method](sex, { ageYears, ...bodySize(visit) }),
 					`Offset ${figure(offset, 1)} years; age at peak height velocity: ` +
 						`${equation(peakAge(ageYears, offset), 'years', 1)}, to the one decimal that the error ` +
 						'bears out',

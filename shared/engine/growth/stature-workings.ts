@@ -7,6 +7,7 @@ import { type Basis, commonPractice } from '../protocol/basis.ts'
 import { cdcBmi, cdcMass, cdcStature, type LmsTable } from '../protocol/norms/cdc2000.table.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { ageMonths } from '../visit/age.ts'
+import { bodySize } from '../visit/body-size.ts'
 import type { Visit } from '../visit/visit.ts'
 import { stageMethodWords } from '../words/en/growth-maturity.ts'
 import { adultErrorKey, adultStatureInput, shareOfAdult } from './adult.ts'
@@ -54,7 +55,7 @@ function adultWorkings(visit: Visit, result: Result, protocol: Protocol): Workin
 	]
 }
 function shareWorkings(visit: Visit, result: Result, protocol: Protocol): Working[] {
-	const statureCm = visit.body?.statureCm
+	const { statureCm } = bodySize(visit)
 	const {
 		predictedAdultStatureCm: adultCm,
 		percentAdultStature: percent,
@@ -145,7 +146,7 @@ function centileWorkings(visit: Visit, read: Read): Working[] {
 	]
 }
 function allCentileWorkings(visit: Visit, { centiles }: Result): Working[] {
-	const { statureCm, massKg } = visit.body ?? {}
+	const { statureCm, massKg } = bodySize(visit)
 	const reads: Read[] = [
 		{
 			what: 'stature',

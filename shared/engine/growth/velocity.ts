@@ -6,6 +6,7 @@ import { exactly, type Formula, over, quantity, squareRoot, times } from '../fin
 import { daysBetween } from '../plain/days.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { daysPerYear } from '../visit/age.ts'
+import { bodySize } from '../visit/body-size.ts'
 import { meanOf, rounded } from '../visit/sides.ts'
 import type { Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
@@ -128,7 +129,7 @@ export function statureVelocity(
 	protocol: Protocol,
 ): { velocity?: Velocity; findings: Finding[] } {
 	const leastDays = protocol.value('growth.velocityMinDays')
-	const found = changeSince(visit, earlier, ({ body }) => body?.statureCm, leastDays)
+	const found = changeSince(visit, earlier, (then) => bodySize(then).statureCm, leastDays)
 	if (!found) return { findings: [] }
 	const refused = rateRefusal(found, protocol)
 	if (refused) return { findings: [refused] }

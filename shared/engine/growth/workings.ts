@@ -2,15 +2,26 @@
 import type { GrowthResult } from '../findings/assessment.ts'
 import type { Working } from '../findings/finding.ts'
 import { equation, exactly, over, quantity } from '../findings/formula.ts'
+import { meanLine } from '../findings/mean-line.ts'
 import { daysBetween } from '../plain/days.ts'
+import { need } from '../plain/need.ts'
+import { commonPractice } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { daysPerMonth, daysPerYear } from '../visit/age.ts'
+import { measureAt } from '../visit/measures/catalogue.ts'
 import type { Visit } from '../visit/visit.ts'
+import { capital } from '../words/words.ts'
 import { footWorkings } from './foot-workings.ts'
 import { offsetWorkings } from './maturity-workings.ts'
 import { statureWorkings } from './stature-workings.ts'
 import type { PairForecast } from './toe-room.ts'
 import type { FootGrowth } from './velocity.ts'
+
+const sizes = [
+	['statureCm', 'cm'],
+	['sittingHeightCm', 'cm'],
+	['massKg', 'kg'],
+] as const
 
 function ageWorking({ player, visitDate }: Visit): Working {
 	const days = daysBetween(player.birthDate, visitDate)
@@ -30,6 +41,21 @@ function ageWorking({ player, visitDate }: Visit): Working {
 		},
 	}
 }
+/** What was read more than once: what the equations take of it. */
+function meanWorkings({ body }: Visit): Working[] {
+	return sizes.flatMap(([key, unit]) => {
+		const recorded = body?.[key]
+		if (!Array.isArray(recorded) || recorded.length < 2) return []
+		return [
+			{
+				id: `growth.mean-${key}`,
+				title: capital(need(measureAt(`body.${key}`), key).measure.name),
+				lines: [meanLine(recorded, unit)],
+				basis: { rule: 'mean of repeated readings', ...commonPractice },
+			},
+		]
+	})
+}
 /**
  * @param result the room's result without workings; @param feet foot growth since an earlier visit
  * @param pairs the pairs whose toe room was forecast
@@ -43,6 +69,7 @@ export function growthWorkings(
 ): Working[] {
 	return [
 		ageWorking(visit),
+		...meanWorkings(visit),
 		...offsetWorkings(visit, result, protocol),
 		...statureWorkings(visit, result, protocol),
 		...footWorkings(visit, result, feet, pairs, protocol),

@@ -10,6 +10,7 @@ import type { Gate, Kept, PostureResult, PostureSide } from '../findings/assessm
 import { present } from '../plain/present.ts'
 import type { Because } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { bodySize } from '../visit/body-size.ts'
 import { meanOf } from '../visit/sides.ts'
 import type { Condition } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
@@ -87,7 +88,7 @@ export function insertFacts(
 		side,
 		adult: isAdult(visit, protocol),
 		protocol,
-		massKg: visit.body?.massKg,
+		massKg: bodySize(visit).massKg,
 		fpi,
 		fpiBand,
 		firstRay,

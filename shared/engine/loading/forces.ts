@@ -1,6 +1,6 @@
 /** The order of size of the forces on one foot, in newtons; none without a body mass. */
 import type { LoadingResult, TaskForce } from '../findings/assessment.ts'
-import type { Finding } from '../findings/finding.ts'
+import { type Finding, reading } from '../findings/finding.ts'
 import { exactly, type Formula, quantity, times } from '../findings/formula.ts'
 import type { Protocol, ThresholdKey } from '../protocol/protocol.ts'
 import { rounded } from '../visit/sides.ts'
@@ -38,7 +38,7 @@ export function forceFinding(massKg: number, protocol: Protocol): Finding {
 	return loadingFinding(
 		state('loading.force', { lowN: rounded(lowN, 0), highN: rounded(highN, 0) }),
 		'note',
-		[{ measure: 'massKg', value: massKg, unit: 'kg' }],
+		[reading('massKg', massKg, 'kg')],
 		protocol.basis('force of a sidestep', sidestep.high),
 	)
 }

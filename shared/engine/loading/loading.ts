@@ -6,6 +6,7 @@ import { isHeld } from '../facts/held.ts'
 import type { Gate, LoadingResult } from '../findings/assessment.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { bodySize } from '../visit/body-size.ts'
 import type { Visit } from '../visit/visit.ts'
 import { forceFinding, peakForces, sidestepForce } from './forces.ts'
 import { recoveringBones, returnFindings, returnSteps } from './return.ts'
@@ -21,7 +22,7 @@ const mayBeLoaded = (gate: Gate): boolean =>
  * known.
  */
 export function loading(visit: Visit, protocol: Protocol, gate: Gate): LoadingResult {
-	const massKg = visit.body?.massKg
+	const { massKg } = bodySize(visit)
 	const weeks = visit.play?.weeks && loadWeeks(visit.play.weeks)
 	const comesBack = recoveringBones(visit).length > 0 && mayBeLoaded(gate)
 	const steps = comesBack ? returnSteps(protocol) : undefined

@@ -2,6 +2,7 @@
 import type { Working } from '../findings/finding.ts'
 import { equation } from '../findings/formula.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { bodySize } from '../visit/body-size.ts'
 import type { Visit } from '../visit/visit.ts'
 import { forceN } from './forces.ts'
 import { taskRows } from './tasks.ts'
@@ -19,7 +20,10 @@ const forceWorkings = (massKg: number, protocol: Protocol): Working[] =>
 		basis: protocol.basis(`force: ${task}`, high),
 	}))
 /** The workings of a visit: forces where a mass is known, and the latest recorded week. */
-export const loadingWorkings = ({ body, play }: Visit, protocol: Protocol): Working[] => [
-	...(body?.massKg === undefined ? [] : forceWorkings(body.massKg, protocol)),
-	...weekWorkings(play?.weeks ?? [], protocol),
-]
+export function loadingWorkings(visit: Visit, protocol: Protocol): Working[] {
+	const { massKg } = bodySize(visit)
+	return [
+		...(massKg === undefined ? [] : forceWorkings(massKg, protocol)),
+		...weekWorkings(visit.play?.weeks ?? [], protocol),
+	]
+}

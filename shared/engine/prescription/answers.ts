@@ -9,6 +9,7 @@ export type Asked = Pick<Question, 'id' | 'of' | 'because' | 'held' | 'unchanged
 type Answers = Pick<Decisions, 'answers'>
 /** What the answer to a question may put otherwise; those not named take none. */
 const fieldsOf: Readonly<Record<string, readonly (keyof AnswerFields)[]>> = {
+	complaint: ['load'],
 	size: ['insideLengthMm'],
 	raise: ['raise'],
 	pair: ['sole', 'seek', 'avoid', 'models', 'buy'],

@@ -1,5 +1,13 @@
 /** Puts the fields of a changed answer into a plan. One function for each question. */
-import type { Kept, PerSide, RaiseInPair, RolePair, Span } from '../findings/assessment.ts'
+import { isHeld } from '../facts/held.ts'
+import type {
+	Kept,
+	OwnedPair,
+	PerSide,
+	RaiseInPair,
+	RolePair,
+	Span,
+} from '../findings/assessment.ts'
 import type { AnswerFields } from '../visit/answers.ts'
 import { rounded } from '../visit/sides.ts'
 import type { PlannedFrom, SettledPlan } from './settled.ts'
@@ -8,6 +16,8 @@ type Change = (plan: SettledPlan, fields: AnswerFields, from: PlannedFrom) => Se
 type Pair = Kept<RolePair>
 type Raised = Kept<RaiseInPair>
 
+const complaint: Change = (plan, { load: own }) =>
+	own ? { ...plan, load: { exercises: [], ...plan.load, own } } : plan
 /** Trainers follow boots: what was moved for a boot is moved for them by the same. */
 function moved(span: Span, { from, to }: { from: Span; to: Span }): Span {
 	const by = (key: keyof Span) => rounded(span[key] + to[key] - from[key], 1)
@@ -106,15 +116,53 @@ const pairOf =
 			),
 		}
 	}
-const owned: Change = (plan, { verdicts = [] }) => ({
-	...plan,
-	owned: plan.owned.map((pair) => {
+const owned: Change = (plan, { verdicts = [] }) => {
+	const judged = plan.owned.map((pair) => {
 		const given = verdicts.find(({ id }) => id === pair.id)
 		if (!given) return pair
 		const { by: _, ...rest } = pair
 		return { ...rest, verdict: given.verdict, ...(given.by !== undefined && { by: given.by }) }
-	}),
-})
+	})
+	const turned = judged.filter(({ verdict }, at) => verdict !== plan.owned[at]?.verdict)
+	return turned.reduce(withVerdict, { ...plan, owned: judged })
+}
+/** Whether a pair may go on being worn for a role. */
+const mayBeWorn = ({ verdict }: Pick<OwnedPair, 'verdict'>, role: string): boolean =>
+	verdict === 'keep' || verdict === 'modify' || (verdict === 'training-only' && role !== 'match')
+/**
+ * What another verdict does to the rest of the plan: a pair that goes serves no role, and one that
+ * stays serves those that its sole suits; nothing is put into one that is not to be worn.
+ */
+function withVerdict(plan: SettledPlan, pair: Kept<OwnedPair>): SettledPlan {
+	const { id, verdict } = pair
+	const isLeftOff = verdict === 'stop-wearing'
+	const worn = (insert: SettledPlan['insert']['left']) =>
+		isLeftOff ? { ...insert, pairs: insert.pairs.filter((other) => other !== id) } : insert
+	return {
+		...plan,
+		pairs: plan.pairs.map((wanted) => servedBy(wanted, pair, isHeld(plan.gate, 'purchase'))),
+		raise: {
+			...plan.raise,
+			pairs: plan.raise.pairs.map((raised) =>
+				isLeftOff && raised.pair === id ? { ...raised, left: bare, right: bare } : raised,
+			),
+		},
+		insert: { left: worn(plan.insert.left), right: worn(plan.insert.right) },
+	}
+}
+function servedBy(wanted: Pair, pair: Kept<OwnedPair>, noPurchase: boolean): Pair {
+	const isWorn = mayBeWorn(pair, wanted.role)
+	if (wanted.ownedPair === pair.id && !isWorn) {
+		const { ownedPair: _, ...left } = wanted
+		return { ...left, means: noPurchase ? left.means : 'buy' }
+	}
+	const serves = wanted.ownedPair === pair.id || wanted.couldServe?.includes(pair.id)
+	if (!isWorn || !serves) return wanted
+	const means = pair.verdict === 'modify' ? 'with-what-you-have' : 'keep'
+	return wanted.ownedPair === undefined
+		? { ...wanted, ownedPair: pair.id, means, shelf: [] }
+		: wanted
+}
 /** Elements that stand, as `left.heel-cup`. */
 const insert: Change = (plan, { keep }) => {
 	if (!keep) return plan
@@ -147,6 +195,7 @@ const review: Change = (plan, { reviewDate }) =>
 		? plan
 		: { ...plan, review: { date: reviewDate, because: plan.review?.because ?? [] } }
 const byQuestion: Readonly<Record<string, Change>> = {
+	complaint,
 	size,
 	raise,
 	owned,

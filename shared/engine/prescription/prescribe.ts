@@ -24,12 +24,13 @@ import type { Protocol } from '../protocol/protocol.ts'
 import type { Shelf } from '../visit/shelf.ts'
 import type { Visit } from '../visit/visit.ts'
 import { prescribedInserts } from './inserts.ts'
+import { namedIn } from './lines.ts'
+import { loadPlan } from './load.ts'
 import { prioritiesOf } from './priorities.ts'
 import { questionsOf } from './questions.ts'
-import { reviewOf } from './review.ts'
+import { earliestReview, reviewsAsked } from './review.ts'
 import { rolePairs } from './roles/role-pairs.ts'
-import { sizeToBuyBy } from './settled.ts'
-import type { Planned } from './subjects.ts'
+import { sizeToBuyBy } from './settled-size.ts'
 import { unchangedSince } from './unchanged.ts'
 import { standingWork } from './work.ts'
 
@@ -64,32 +65,31 @@ export function prescribe(
 	const raise = raiseOf(proposed)
 	const changes = standingWork(footwear.modifications, gate, insert)
 	const lacing = standingWork(footwear.lacing, gate)
-	const review = reviewOf({ gate, raise, insert, owned, growth, findings, visitDate }, protocol)
-	const nameOf = (id: string) =>
-		visit.footwear?.find((pair) => pair.id === id)?.name ?? `pair ${id}`
+	const reviewAsked = reviewsAsked(
+		{ gate, raise, insert, owned, growth, findings, visitDate },
+		protocol,
+	)
+	const review = earliestReview(reviewAsked)
+	const load = loadPlan(gate, loading, findings)
+	const named = namedIn(visit, { sizing: proposed.sizing, footwear })
 	const rolesOf = (id: string) =>
 		(visit.footwear ?? []).flatMap((pair) => (pair.id === id ? rolesOfPair(pair) : []))
-	const parts = { gate, raise, pairs, owned, insert, changes, lacing, ...present({ review }) }
-	const planned: Planned = {
-		...parts,
-		size: sizeToBuyBy(proposed.sizing),
-		complaint: visit.complaint?.trim() ?? '',
-		returnSteps: loading.returnSteps?.length ?? 0,
-		nameOf,
-	}
+	const parts = { gate, load, raise, pairs, owned, insert, changes, lacing, ...present({ review }) }
 	return {
 		...parts,
+		reviewAsked,
 		priorities: prioritiesOf({
 			...parts,
 			minor: facts.minor,
 			visitDate,
 			buyBy: addDays(visitDate, protocol.value('prescription.buyWeeks') * daysPerWeek),
 			findings,
-			nameOf,
+			nameOf: named.nameOf,
 			rolesOf,
 		}),
 		questions: questionsOf(
-			planned,
+			{ ...parts, size: sizeToBuyBy(proposed.sizing) },
+			named,
 			findings,
 			{ footwear, pairs, roles: facts.roles },
 			unchangedSince(visit, before, facts.minor, protocol),

@@ -7,6 +7,7 @@ import type { Finding } from '../findings/finding.ts'
 import { digestOf } from '../plain/canonical.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { state } from '../words/statement.ts'
+import { lineOf, type Named } from './lines.ts'
 import { questionOf, type RoutedBy } from './routes.ts'
 import { changesWithLacing, type Planned, type SubjectOfQuestion, subjectsOf } from './subjects.ts'
 
@@ -14,12 +15,13 @@ const isCaution = ({ level }: Finding): boolean => level === 'caution' || level 
 /** @param isUnchanged whether nothing that a question rests on changed since the last visit */
 export function questionsOf(
 	plan: Planned,
+	named: Named,
 	findings: readonly Finding[],
 	by: RoutedBy,
 	isUnchanged: (id: string) => boolean,
 	protocol: Protocol,
 ): Question[] {
-	const subjects = subjectsOf(plan)
+	const subjects = subjectsOf(plan, named)
 	const held = new Set(subjects.filter((subject) => subject.held).map(({ id }) => id))
 	const known = new Set(subjects.map(({ id }) => id))
 	const read = Map.groupBy(findings, (finding) => {
@@ -30,13 +32,16 @@ export function questionsOf(
 	})
 	const asked = subjects.filter((subject) => isAsked(subject, read.get(subject.id) ?? []))
 	const few = atMost(asked, plan, read, protocol.value('prescription.mostQuestions'))
+	const withLacing = !few.some(({ id }) => id === 'lacing')
 	return few.map((subject) => ({
 		id: subject.id,
 		because: (read.get(subject.id) ?? []).map(({ id }) => id),
 		held: subject.held,
 		of: digestOf({ id: subject.id, content: subject.content }),
 		unchanged: !subject.held && subject.id !== 'gate' && isUnchanged(subject.id),
-		...(subject.held ? state('question.held', { question: subject.id }) : subject.line),
+		...(subject.held
+			? state('question.held', { question: subject.id })
+			: lineOf(subject.id, plan, named, withLacing)),
 	}))
 }
 /** What is held shows its line only where something was found that would be asked about. */

@@ -1,5 +1,5 @@
 /** When the player is seen again: the earliest day that any part of the plan asks for. */
-import type { Gate, GrowthResult, Prescription } from '../findings/assessment.ts'
+import type { Gate, GrowthResult, Kept, Prescription, ReviewAsked } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
 import type { Action } from '../findings/screening-result.ts'
 import { addDays, dayNumber, daysPerWeek, laterDay } from '../plain/days.ts'
@@ -12,10 +12,7 @@ export interface Reviewed extends Pick<Prescription, 'gate' | 'raise' | 'insert'
 	findings: readonly Finding[]
 	visitDate: string
 }
-interface Asked {
-	date: string
-	because: string[]
-}
+type Asked = Omit<ReviewAsked, 'by'>
 const daysAfter: Readonly<Partial<Record<Action, ThresholdKey>>> = {
 	imaging: 'prescription.imagingReviewDays',
 	letter: 'prescription.letterReviewDays',
@@ -85,21 +82,43 @@ function afterInsert({ insert, visitDate, findings }: Reviewed, protocol: Protoc
 	const weeks = protocol.value('prescription.insertReviewWeeks')
 	return [{ date: addDays(visitDate, weeks * 7), because: idsOf(findings, 'insert.') }]
 }
-const afterPairs = ({ owned }: Reviewed): Asked[] =>
+const afterPairs = ({ owned }: { owned: Kept<Reviewed['owned']> }): Asked[] =>
 	owned.flatMap(({ by, because }) => (by === undefined ? [] : [{ date: by, because }]))
 
-/** The earliest day; never before the next one, since the player stands here today. */
-export function reviewOf(from: Reviewed, protocol: Protocol): Prescription['review'] {
-	const asked = [
-		...afterGate(from, protocol),
-		...afterSigns(from, protocol),
-		...afterGrowth(from),
-		...afterRaise(from, protocol),
-		...afterInsert(from, protocol),
-		...afterPairs(from),
-	].map(({ date, because }) => ({ date: laterDay(date, addDays(from.visitDate, 1)), because }))
-	return asked.reduce<Prescription['review']>(
-		(first, next) => (first === undefined || next.date < first.date ? next : first),
-		undefined,
+/** The days that the parts of the plan ask for; none before the next one: the player stands here. */
+export function reviewsAsked(from: Reviewed, protocol: Protocol): ReviewAsked[] {
+	const asked: Readonly<Record<ReviewAsked['by'], readonly Asked[]>> = {
+		gate: afterGate(from, protocol),
+		signs: afterSigns(from, protocol),
+		growth: afterGrowth(from),
+		raise: afterRaise(from, protocol),
+		insert: afterInsert(from, protocol),
+		owned: afterPairs(from),
+	}
+	return (Object.keys(asked) as ReviewAsked['by'][]).flatMap((by) =>
+		asked[by].map(({ date, because }) => ({ by, date: afterToday(date, from), because })),
 	)
 }
+const afterToday = (date: string, { visitDate }: Pick<Reviewed, 'visitDate'>): string =>
+	laterDay(date, addDays(visitDate, 1))
+/** The earliest day. */
+export function earliestReview(asked: readonly ReviewAsked[]): Prescription['review'] {
+	const first = asked.reduce<ReviewAsked | undefined>(
+		(earliest, next) => (earliest === undefined || next.date < earliest.date ? next : earliest),
+		undefined,
+	)
+	return first && { date: first.date, because: first.because }
+}
+/** @internal */
+export const reviewOf = (from: Reviewed, protocol: Protocol): Prescription['review'] =>
+	earliestReview(reviewsAsked(from, protocol))
+/** What the pairs ask for once their days are the clinician's. */
+export const reviewsOfPairs = (from: {
+	owned: Kept<Reviewed['owned']>
+	visitDate: string
+}): ReviewAsked[] =>
+	afterPairs(from).map(({ date, because }) => ({
+		by: 'owned',
+		date: afterToday(date, from),
+		because,
+	}))

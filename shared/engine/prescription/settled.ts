@@ -2,21 +2,22 @@
  * The prescription as the clinician settled it: what documents, season and squad read. A record of
  * before 0.4 has no prescription: its plan is made of what its rooms proposed (before.ts).
  */
-import type { Kept, KeptAssessment, Prescription, Span } from '../findings/assessment.ts'
-import { present } from '../plain/present.ts'
-import type { Answer } from '../visit/answers.ts'
+import type {
+	Assessment,
+	Kept,
+	KeptAssessment,
+	Prescription,
+	Question,
+} from '../findings/assessment.ts'
 import type { Decisions } from '../visit/decisions.ts'
-import { answerTo, isSettled, openQuestions } from './answers.ts'
+import { isSettled } from './answers.ts'
 import { planOfBefore } from './before.ts'
-import { changeOf } from './change-plan.ts'
+import { type AskedNow, askedNow, inTurn } from './in-turn.ts'
+import type { Named } from './lines.ts'
+import { type SettledSize, sizeToBuyBy } from './settled-size.ts'
 import { stillUrgent } from './still-urgent.ts'
 import { takeOut } from './take-out.ts'
 
-/** The inside length to look for, mm; absent where there is none, or it was set aside. */
-interface SettledSize {
-	boots?: Span
-	trainers?: Span
-}
 /** A prescription with the answers put in. */
 export interface SettledPlan extends Kept<Prescription> {
 	size: SettledSize
@@ -26,40 +27,44 @@ export interface SettledPlan extends Kept<Prescription> {
 	open: readonly string[]
 }
 /** What of the assessment the plan is made of. */
-export type PlannedFrom = Pick<KeptAssessment, 'sizing' | 'footwear'>
+export type PlannedFrom = Pick<KeptAssessment, 'sizing' | 'footwear' | 'visitDate'>
 
-/** None by a foot that was measured swollen or hurt: its size stays on record. */
-export const sizeToBuyBy = ({
-	insideLengthMm,
-	trainers,
-	usableForBuying,
-}: PlannedFrom['sizing']): SettledSize =>
-	usableForBuying === false
-		? {}
-		: present({ boots: insideLengthMm, trainers: trainers?.insideLengthMm })
-
+/** The plan as proposed, before any answer. */
+const proposedPlan = (
+	prescription: Kept<Prescription>,
+	sizing: PlannedFrom['sizing'],
+): SettledPlan => ({
+	...prescription,
+	size: sizeToBuyBy(sizing),
+	setAside: [],
+	open: [],
+})
 /** The plan that stands: proposals, changed or taken out as the clinician answered. */
 export function settledPlan(assessment: KeptAssessment, decisions: Decisions): SettledPlan {
 	const { prescription, sizing } = assessment
 	if (!prescription) return planOfBefore(assessment, decisions)
-	const proposed: SettledPlan = {
-		...prescription,
-		size: sizeToBuyBy(sizing),
-		setAside: [],
-		open: openQuestions(decisions, prescription).map(({ id }) => id),
-	}
-	const answers = prescription.questions.flatMap((question) => {
-		const answer = answerTo(decisions, question)
-		return !question.held && answer && isSettled(decisions, question) ? [answer] : []
-	})
-	const plan = answers.reduce((now, answer) => settle(now, answer, assessment), proposed)
-	return stillUrgent(withDecided(plan, decisions))
+	const { plan, turns } = inTurn(proposedPlan(prescription, sizing), decisions, assessment)
+	const setAside = inOrder(plan.setAside, prescription)
+	const open = turns.flatMap(({ question: { id, held }, answer }) => (held || answer ? [] : [id]))
+	return stillUrgent(
+		withDecided({ ...plan, setAside, open: inOrder(open, prescription) }, decisions),
+	)
 }
-function settle(plan: SettledPlan, answer: Answer, from: PlannedFrom): SettledPlan {
-	const { question, choice, fields } = answer
-	if (choice === 'set-aside')
-		return { ...takeOut(plan, question), setAside: [...plan.setAside, question] }
-	return choice === 'changed' && fields ? changeOf(question)(plan, fields, from) : plan
+const inOrder = (ids: readonly string[], { questions }: Kept<Prescription>): string[] =>
+	questions.flatMap(({ id }) => (ids.includes(id) ? [id] : []))
+/** The questions of a draft as they are put now; what others' answers turned is asked again. */
+export const questionsNow = (
+	assessment: Assessment,
+	decisions: Decisions,
+	named: Named,
+): AskedNow[] =>
+	askedNow(assessment, proposedPlan(assessment.prescription, assessment.sizing), decisions, named)
+/** Questions without an answer to what is put now: with one the visit may be signed. */
+export function openNow(assessment: Assessment, decisions: Decisions): Question[] {
+	const { prescription, sizing } = assessment
+	const { turns } = inTurn(proposedPlan(prescription, sizing), decisions, assessment)
+	const open = turns.filter(({ question }) => !question.held && !isSettled(decisions, question))
+	return prescription.questions.filter(({ id }) => open.some(({ question }) => question.id === id))
 }
 /** What is decided element by element, and a day for the review that was set by itself. */
 function withDecided(plan: SettledPlan, { insert = {}, reviewDate }: Decisions): SettledPlan {

@@ -1,25 +1,25 @@
 /**
  * What each question is about: its proposal, whether there is one, and whether it is held. The
- * content is codes and figures, never words: an answer holds as long as the content does.
+ * content is codes and figures, never words: an answer holds as long as the content does. What its
+ * line says stands in lines.ts.
  */
 import { isHeld } from '../facts/held.ts'
-import type { OwnedPair, Prescription, RolePair } from '../findings/assessment.ts'
-import type { Action } from '../findings/screening-result.ts'
+import type { Kept, OwnedPair, Prescription, RolePair } from '../findings/assessment.ts'
 import { bothSides } from '../visit/sides.ts'
 import { pairRoles } from '../visit/terms.ts'
-import { type Statement, state } from '../words/statement.ts'
-import { mostUrgent } from './urgency.ts'
+import type { Stated } from '../words/statement.ts'
+import type { SettledSize } from './settled-size.ts'
 
-/** The parts of a plan that are asked about, and what was recorded beside them. */
-export interface Planned extends Omit<Prescription, 'questions' | 'priorities'> {
-	size: {
-		boots?: Prescription['pairs'][number]['insideLengthMm']
-		trainers?: RolePair['insideLengthMm']
-	}
+/** The parts of a plan that are asked about; as a record may hold them. */
+export interface Planned
+	extends Omit<Kept<Prescription>, 'questions' | 'priorities' | 'reviewAsked'> {
+	size: SettledSize
+}
+/** What was recorded beside the plan. */
+export interface Told {
 	complaint: string
-	returnSteps: number
-	/** The name of an owned pair. */
-	nameOf(id: string): string
+	/** Conditions that the player comes with, as codes. */
+	complaints: readonly object[]
 }
 export interface SubjectOfQuestion {
 	id: string
@@ -28,44 +28,33 @@ export interface SubjectOfQuestion {
 	/** What it is about is held: it is not settled. */
 	held: boolean
 	content: unknown
-	line: Statement
 }
-type About = (plan: Planned) => SubjectOfQuestion
+type Pair = Kept<RolePair>
+type About = (plan: Planned, told: Told) => SubjectOfQuestion
 
-const gate: About = ({ gate: { person, left, right } }) => {
-	const parts = [person, left, right]
-	const states = parts.map((part) => part.state)
-	const state_ = states.includes('held')
-		? 'held'
-		: states.includes('not-established')
-			? 'not-established'
-			: 'nothing-found'
-	const action: Action = mostUrgent(parts.map((part) => part.action))
-	const unasked = new Set(parts.flatMap((part) => part.unasked))
-	return {
-		id: 'gate',
-		isProposed: true,
-		held: false,
-		content: parts.map(({ because: _, ...part }) => part),
-		line: state('question.gate', { state: state_, action, unasked: unasked.size }),
-	}
-}
-const complaint: About = ({ complaint: told, returnSteps }) => ({
-	id: 'complaint',
-	isProposed: told !== '' || returnSteps > 0,
+const gate: About = ({ gate: { person, left, right } }) => ({
+	id: 'gate',
+	isProposed: true,
 	held: false,
-	content: { told, returnSteps },
-	line: state('question.complaint', { complaint: told, steps: returnSteps }),
+	content: [person, left, right].map(({ because: _, ...part }) => part),
+})
+const complaint: About = ({ load }, { complaint: told, complaints }) => ({
+	id: 'complaint',
+	isProposed:
+		told !== '' ||
+		complaints.length > 0 ||
+		(load !== undefined && Object.keys(load).length > 1) ||
+		(load?.exercises.length ?? 0) > 0,
+	held: false,
+	content: { told, complaints, load },
 })
 const size: About = ({ size: { boots, trainers } }) => ({
 	id: 'size',
 	isProposed: boots !== undefined,
 	held: false,
 	content: { boots, trainers },
-	line: state('question.size', { insideLengthMm: boots ?? false }),
 })
 const raise: About = ({ gate: gates, raise: { aim, pairs, steps } }) => {
-	const highest = (side: 'left' | 'right') => Math.max(0, ...pairs.map((pair) => pair[side].addMm))
 	const raised = pairs.filter(({ left, right }) => left.addMm > 0 || right.addMm > 0)
 	return {
 		id: 'raise',
@@ -76,43 +65,28 @@ const raise: About = ({ gate: gates, raise: { aim, pairs, steps } }) => {
 			pairs: pairs.map(({ limits, ...pair }) => ({ ...pair, limits: limits.map(codeOf) })),
 			steps: steps.map(codeOf),
 		},
-		line: state('question.raise', {
-			leftMm: highest('left'),
-			rightMm: highest('right'),
-			pairs: raised.length,
-			wanted: aim.kind !== 'none',
-		}),
 	}
 }
-const codeOf = ({ code, params }: Pick<Statement, 'code' | 'params'>) => ({ code, params })
+const codeOf = ({ code, params }: Stated) => ({ code, params })
 /** Nothing to settle where what the player has serves, or nothing but its length is asked. */
-const asksSomething = ({ seek, avoid, shelf, settled, means, ownedPair }: RolePair): boolean =>
+const asksSomething = ({ seek, avoid, shelf, settled, means, ownedPair }: Pair): boolean =>
 	!(means === 'keep' && ownedPair !== undefined) &&
 	(means === 'buy' || seek.length + avoid.length + shelf.length + settled.length > 0)
 const pairOf =
 	(role: RolePair['role']): About =>
 	({ gate: gates, pairs }) => {
 		const ofRole = pairs.filter((pair) => pair.role === role)
-		const count = (key: 'seek' | 'avoid' | 'shelf') =>
-			new Set(ofRole.flatMap((pair): string[] => pair[key])).size
 		return {
 			id: `pair.${role}`,
 			isProposed: ofRole.some(asksSomething),
 			held: ofRole.length === 0 && isHeld(gates, 'purchase'),
-			content: ofRole.map(({ settled, reasons: _, beside: __, ...pair }) => ({
+			content: ofRole.map(({ settled, reasons: _, beside: __, couldServe: ___, ...pair }) => ({
 				...pair,
 				settled: settled.map(codeOf),
 			})),
-			line: state('question.pair', {
-				role,
-				soles: [...new Set(ofRole.flatMap(({ sole }) => sole ?? []))],
-				seek: count('seek'),
-				avoid: count('avoid'),
-				models: count('shelf'),
-			}),
 		}
 	}
-const ownedContent = ({ id, verdict, by, work, code, params }: OwnedPair) => ({
+const ownedContent = ({ id, verdict, by, work, code, params }: Kept<OwnedPair>) => ({
 	id,
 	verdict,
 	by,
@@ -120,18 +94,12 @@ const ownedContent = ({ id, verdict, by, work, code, params }: OwnedPair) => ({
 	code,
 	params,
 })
-const owned: About = ({ owned: pairs, nameOf }) => {
-	const acted = pairs.filter(({ verdict }) => verdict !== 'keep')
-	return {
-		id: 'owned',
-		isProposed: acted.length > 0,
-		held: false,
-		content: pairs.map(ownedContent),
-		line: state('question.owned', {
-			pairs: acted.map(({ id, verdict }) => ({ pair: nameOf(id), verdict })),
-		}),
-	}
-}
+const owned: About = ({ owned: pairs }) => ({
+	id: 'owned',
+	isProposed: pairs.some(({ verdict }) => verdict !== 'keep'),
+	held: false,
+	content: pairs.map(ownedContent),
+})
 const insert: About = ({ insert: sides }) => {
 	const states = bothSides.map((side) => sides[side].state)
 	return {
@@ -139,10 +107,6 @@ const insert: About = ({ insert: sides }) => {
 		isProposed: states.includes('proposed'),
 		held: states.includes('held') && !states.includes('proposed'),
 		content: sides,
-		line: state('question.insert', {
-			left: sides.left.elements.length,
-			right: sides.right.elements.length,
-		}),
 	}
 }
 const changes: About = (plan) => ({
@@ -150,45 +114,41 @@ const changes: About = (plan) => ({
 	isProposed: plan.changes.length > 0,
 	held: false,
 	content: plan.changes,
-	line: state('question.changes', { changes: plan.changes.length, lacings: 0 }),
 })
 const lacing: About = (plan) => ({
 	id: 'lacing',
 	isProposed: plan.lacing.length > 0,
 	held: false,
 	content: plan.lacing,
-	line: state('question.lacing', { lacings: plan.lacing.length }),
 })
 const review: About = ({ review: proposed }) => ({
 	id: 'review',
 	isProposed: proposed !== undefined,
 	held: false,
 	content: proposed?.date ?? '',
-	line: state('question.review', { date: proposed?.date ?? '' }),
 })
 /** In the order in which a clinician thinks. */
-const subjects: readonly About[] = [
-	gate,
-	complaint,
-	size,
-	raise,
-	...pairRoles.map(pairOf),
-	owned,
-	insert,
-	changes,
-	lacing,
-	review,
+const subjects: readonly (readonly [id: string, about: About])[] = [
+	['gate', gate],
+	['complaint', complaint],
+	['size', size],
+	['raise', raise],
+	...pairRoles.map((role) => [`pair.${role}`, pairOf(role)] as const),
+	['owned', owned],
+	['insert', insert],
+	['changes', changes],
+	['lacing', lacing],
+	['review', review],
 ]
-export const subjectsOf = (plan: Planned): SubjectOfQuestion[] =>
-	subjects.map((about) => about(plan))
+export const subjectsOf = (plan: Planned, told: Told): SubjectOfQuestion[] =>
+	subjects.map(([, about]) => about(plan, told))
+/** One subject of a plan; what was told is no part of it. */
+export const subjectOf = (id: string, plan: Planned): SubjectOfQuestion | undefined =>
+	subjects.find(([known]) => known === id)?.[1](plan, { complaint: '', complaints: [] })
 /** Lacing read under changes: where there would be more questions than the clinic allows. */
 export const changesWithLacing = (plan: Planned): SubjectOfQuestion => ({
 	id: 'changes',
 	isProposed: plan.changes.length + plan.lacing.length > 0,
 	held: false,
 	content: { changes: plan.changes, lacing: plan.lacing },
-	line: state('question.changes', {
-		changes: plan.changes.length,
-		lacings: plan.lacing.length,
-	}),
 })

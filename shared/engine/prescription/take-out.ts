@@ -6,6 +6,7 @@ const roleOf = (question: string): string => question.slice('pair.'.length)
 type Take = (plan: SettledPlan) => SettledPlan
 const none = { addMm: 0, madeBy: 'none', addedUnderHeelMm: 0 } as const
 const takes: Readonly<Record<string, Take>> = {
+	complaint: (plan) => ({ ...plan, ...(plan.load && { load: { exercises: [] } }) }),
 	/** Lengths that rest on it go too: a pair without a length still says its sole and features. */
 	size: (plan) => ({
 		...plan,
@@ -46,7 +47,7 @@ const takes: Readonly<Record<string, Take>> = {
 }
 const withoutElements = (insert: SettledPlan['insert']['left']): SettledPlan['insert']['left'] =>
 	insert.state === 'held' ? insert : { state: 'not-needed', elements: [], pairs: [] }
-/** @param question its id; gate and complaint propose nothing that could be taken out */
+/** @param question its id; the gate proposes nothing that could be taken out */
 export function takeOut(plan: SettledPlan, question: string): SettledPlan {
 	if (question.startsWith('pair.'))
 		return { ...plan, pairs: plan.pairs.filter(({ role }) => role !== roleOf(question)) }

@@ -6,7 +6,7 @@
 import { present } from '../plain/present.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
-import { fullName } from '../words/names.ts'
+import { fullPaperName } from '../words/names.ts'
 import { type Speak, speakFrom } from '../words/speak.ts'
 import { dateWords } from '../words/words.ts'
 import type { Clinic } from './clinic.ts'
@@ -41,8 +41,8 @@ export const letterheadOf = (clinic: Clinic): Letterhead =>
 		email: clinic.email || undefined,
 		logo: clinic.logo,
 	})
-/** Given name, then family name. */
-export const nameOf = ({ player }: Visit): string => fullName(player)
+/** Given name, then family name, in letters that can be printed. */
+export const nameOf = ({ player }: Visit): string => fullPaperName(player)
 /** The code and the position that the player plays, or that neither is stated. */
 export const playsOf = ({ play }: Visit, t: Speak): string =>
 	[play?.code ? termWords(play.code) : '', play?.position ?? ''].filter(Boolean).join(', ') ||

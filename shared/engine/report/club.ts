@@ -4,8 +4,9 @@ import { isHeld } from '../facts/held.ts'
 import { present } from '../plain/present.ts'
 import { pairsLeftOff } from '../prescription/owned.ts'
 import type { SettledPlan } from '../prescription/settled.ts'
+import { isPlanDeclined } from '../visit/agreement.ts'
 import type { Visit } from '../visit/visit.ts'
-import { fullName } from '../words/names.ts'
+import { fullPaperName } from '../words/names.ts'
 import type { PlanView } from './inputs.ts'
 import { insertWorn } from './insert-of.ts'
 import { planLetters } from './pair-letters.ts'
@@ -141,12 +142,12 @@ export function clubFields(
 		return letter !== undefined && isWorn.has(letter) ? letter : undefined
 	}
 	return present({
-		name: fullName(visit.player),
+		name: fullPaperName(visit.player),
 		club: visit.player.club || undefined,
 		assessed: true,
 		mayTrain: mayTrain(plan),
 		mayPlay: mayPlay(plan),
-		insertWorn: insertWorn(plan),
+		insertWorn: insertWorn(plan) && !isPlanDeclined(decisions),
 		minutesToChange: adds.minutesToChange,
 		reviewDate: plan.review?.date,
 		limits: [...(adds.limits ?? [])],

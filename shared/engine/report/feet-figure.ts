@@ -7,31 +7,10 @@ import { bothSides } from '../visit/sides.ts'
 import type { Side } from '../visit/visit.ts'
 import { type Speak, speakFrom } from '../words/speak.ts'
 import { shown } from '../words/words.ts'
+import { footPath, outlined } from './foot-outline.ts'
 
 const ptPerMm = 0.5
 const boxWidth = 210
-interface Foot {
-	length: number
-	ball: number
-	width: number
-}
-
-function footPath(side: Side, { length, ball, width }: Foot, x: number, bottom: number): string {
-	const mirror = side === 'left' ? -1 : 1
-	// big toe lies towards the midline: to the right of a left foot seen from above
-	const at = (across: number, along: number) =>
-		`${shown(x - mirror * across * width * ptPerMm, 2)} ${shown(bottom - along * ptPerMm, 2)}`
-	const outerBall = ball * 0.88
-	return (
-		`M ${at(0, 0)} C ${at(0.28, 0)} ${at(0.34, length * 0.1)} ${at(0.32, length * 0.22)} C ` +
-		`${at(0.28, length * 0.42)} ${at(0.36, length * 0.56)} ${at(0.5, ball)} C ` +
-		`${at(0.52, length * 0.84)} ${at(0.46, length)} ${at(0.27, length)} C ` +
-		`${at(0.08, length * 1)} ${at(0.06, length * 0.96)} ${at(-0.1, length * 0.95)} C ` +
-		`${at(-0.32, length * 0.93)} ${at(-0.5, length * 0.82)} ${at(-0.5, outerBall)} C ` +
-		`${at(-0.5, length * 0.45)} ${at(-0.36, length * 0.3)} ${at(-0.34, length * 0.18)} C ` +
-		`${at(-0.34, length * 0.06)} ${at(-0.26, 0)} ${at(0, 0)} Z`
-	)
-}
 interface Figure {
 	svg: string
 	widthPt: number
@@ -100,18 +79,15 @@ function footDrawing(
 	}
 }
 function outline(
-	{ lengthMm, ballLengthMm, widthMm }: FootSizing & { lengthMm: number },
+	measures: FootSizing & { lengthMm: number },
 	{ side, x, bottom }: Place,
 	colour: string,
 ): string {
-	// a foot without these measures keeps the proportions of its picture
-	const foot = {
-		length: lengthMm,
-		ball: ballLengthMm ?? lengthMm * 0.73,
-		width: widthMm ?? lengthMm * 0.38,
-	}
+	const { lengthMm, ballLengthMm, widthMm } = measures
+	const foot = outlined(measures)
+	const path = footPath(side, measures, { x, bottom, unitsPerMm: ptPerMm })
 	return [
-		`<path d="${footPath(side, foot, x, bottom)}" fill="${colour}" fill-opacity="0.16" ` +
+		`<path d="${path}" fill="${colour}" fill-opacity="0.16" ` +
 			`stroke="${colour}" stroke-width="1.4"/>`,
 		lengthScale(lengthMm, side, x, bottom),
 		ballLengthMm === undefined ? '' : ballLine(foot.width, ballLengthMm, x, bottom),

@@ -2,7 +2,9 @@
  * The guardian summary, one page: what stops, purpose, actions, the pairs at hand, what to buy,
  * wearing in, warning signs, growth, what the club was told.
  */
+import { isConsentNoted } from '../visit/agreement.ts'
 import type { Feature, PairRole } from '../visit/terms.ts'
+import { guardianPaperName, paperName } from '../words/names.ts'
 import type { Speak } from '../words/speak.ts'
 import { capital, dateWords, defaultWarningSigns, shown, sizeShown } from '../words/words.ts'
 import {
@@ -21,6 +23,7 @@ import type { ReportInput } from './inputs.ts'
 import { insertOf } from './insert-of.ts'
 import { planOf } from './plan-of.ts'
 import { alertFor, doNowFor } from './player/actions.ts'
+import { loadBlocks } from './player/load.ts'
 import { featuresInWords, pairsAlike, pairsToFind } from './player/next-pair.ts'
 import { pairRows, untilFootReview } from './player/pairs.ts'
 import { labelsOf } from './player/size.ts'
@@ -39,9 +42,15 @@ const ofBoots: readonly PairRole[] = ['match', 'training']
 /** What is urgent, over everything else; the sources stand in the player's report. */
 const stop: Part = (input, t) => alertFor(readerOf('guardian', input), input, t)
 const purpose: Part = ({ visit }, t) => [
-	say(t('guardian.seen', { name: visit.player.givenName, date: dateWords(visit.visitDate) })),
+	say(
+		t('guardian.seen', {
+			name: paperName(visit.player).givenName,
+			date: dateWords(visit.visitDate),
+		}),
+	),
 ]
 const doNow: Part = (input, t) => doNowFor(readerOf('guardian', input), input, t)
+const play: Part = (input, t) => loadBlocks(planOf(input), t)
 const keepsFootwear = ({ withheld = [] }: ReportInput): boolean => withheld.includes('footwear')
 /** Pairs with which something is to be done. */
 const pairs: Part = (input, t) => {
@@ -124,7 +133,7 @@ const wearing: Part = (input, t) => {
 	const sentences = [
 		...(isBought && !isPlayHeld ? [t('guardian.wearBoots')] : []),
 		...raises,
-		...(isWorn ? [t('guardian.wearInsert', { name: visit.player.givenName })] : []),
+		...(isWorn ? [t('guardian.wearInsert', { name: paperName(visit.player).givenName })] : []),
 	]
 	if (sentences.length === 0) return []
 	return [heading(t('guardian.wear')), say(sentences.join(' '))]
@@ -167,7 +176,7 @@ const shared: Part = ({ decisions, sharedWithClub = [] }, t) => [
 			? t('guardian.sharedWhat', { what: sharedWithClub.join(', ') })
 			: t('guardian.sharedNothing'),
 	),
-	...(decisions.consentNoted
+	...(isConsentNoted(decisions)
 		? []
 		: [say(t('guardian.outstanding', { what: t('guardian.consentOpen') }))]),
 ]
@@ -183,6 +192,7 @@ const parts: readonly Part[] = [
 	stop,
 	purpose,
 	doNow,
+	play,
 	untilReview,
 	pairs,
 	buy,
@@ -200,6 +210,7 @@ const parts: readonly Part[] = [
  */
 export function guardianSummary(input: ReportInput): LwDocument {
 	const { visit, clinic } = input
+	const { guardian } = visit.player
 	const t = speakOf(clinic)
 	return {
 		...frame(input, t),
@@ -208,7 +219,7 @@ export function guardianSummary(input: ReportInput): LwDocument {
 		print: 'compact',
 		subject: [
 			[t('subject.player'), nameOf(visit)],
-			[t('subject.guardian'), visit.player.guardian?.name ?? t('common.notStated')],
+			[t('subject.guardian'), guardian ? guardianPaperName(guardian) : t('common.notStated')],
 			[t('subject.assessed'), dateWords(visit.visitDate)],
 			[t('subject.status'), statusOf(input, t)],
 		],

@@ -4,6 +4,7 @@
  */
 import { isHeld } from '../facts/held.ts'
 import { ageYears } from '../visit/age.ts'
+import { bodySize } from '../visit/body-size.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { Speak } from '../words/speak.ts'
 import { dateWords, shown } from '../words/words.ts'
@@ -55,7 +56,7 @@ export function insertOrder(input: ReportInput): LwDocument {
 function subjectOf(input: ReportInput, t: Speak): LwDocument['subject'] {
 	const { visit, clinic, order = {} } = input
 	const { birthDate } = visit.player
-	const massKg = visit.body?.massKg
+	const { massKg } = bodySize(visit)
 	return [
 		[t('subject.player'), nameOf(visit)],
 		[t('subject.born'), `${dateWords(birthDate)} (${ageYears(birthDate, visit.visitDate)})`],

@@ -4,6 +4,7 @@ import { isMinor } from '../facts/age.ts'
 import { present } from '../plain/present.ts'
 import { openProtocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
+import { isPlanDeclined } from '../visit/agreement.ts'
 import { nameOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
 import { type ClubAdds, type ClubConsent, clubFields, consentRefusal } from './club.ts'
@@ -62,7 +63,13 @@ const referralProblems = (input: KindInput): string[] =>
 				'referral: no reason for a letter, given a visit without a sign that asks for one, ' +
 					'allowed: a visit with such a sign, or a request of the clinician',
 			]
+/** What was declined is not ordered. */
 const insertProblems = (input: KindInput): string[] => {
+	if (isPlanDeclined(input.decisions))
+		return [
+			'decisions.agreement.answer: the plan was declined, given declined, allowed: a plan that was ' +
+				'agreed to, at least in part',
+		]
 	const { left, right } = insertOf(input)
 	if (left.length + right.length > 0) return []
 	const { insert } = planOf(input)

@@ -23,6 +23,7 @@ import { more, review, warning } from './player/aftercare.ts'
 import { found, measures } from './player/found.ts'
 import { growing } from './player/growth.ts'
 import { insert } from './player/insert.ts'
+import { load } from './player/load.ts'
 import { nextPair, toTry } from './player/next-pair.ts'
 import { pairs, wearUntil } from './player/pairs.ts'
 import { raise } from './player/raise.ts'
@@ -38,6 +39,7 @@ const sections: readonly Section[] = [
 	(input, _notes, t) => amended(input, t),
 	alert,
 	doNow,
+	load,
 	wearUntil,
 	found,
 	size,

@@ -2,9 +2,12 @@
  * The referral letter: urgency and request first, then summary, reasons, what is held, findings,
  * what was done, question, enclosures, copies, consent.
  */
+import { type RecordedCondition, saidConditions } from '../conditions/query.ts'
 import { isHeld } from '../facts/held.ts'
 import { ageYears } from '../visit/age.ts'
+import { isPlanDeclined, needsInterpreter } from '../visit/agreement.ts'
 import { bothSides } from '../visit/sides.ts'
+import { asPart } from '../words/en/format.ts'
 import type { Speak } from '../words/speak.ts'
 import { capital, conditionInWords, dateWords, sideWords } from '../words/words.ts'
 import {
@@ -54,7 +57,22 @@ const summary: Section = (input, _notes, t) => {
 		plays: playsOf(visit, t),
 		date: dateWords(visit.visitDate),
 	})
-	return [say([seen, historyWords(visit.conditions ?? [], t), medicinesWords(input, t)].join(' '))]
+	return [
+		say(
+			[
+				seen,
+				historyWords(saidConditions(visit), t),
+				medicinesWords(input, t),
+				...interpreterWords(input, t),
+			].join(' '),
+		),
+	]
+}
+/** Who sees the player next has to book one. */
+function interpreterWords({ decisions }: ReportInput, t: Speak): string[] {
+	if (!needsInterpreter(decisions)) return []
+	const language = decisions.agreement?.interpreter?.language?.trim()
+	return [language ? t('referral.interpreterFor', { language }) : t('referral.interpreter')]
 }
 /** What was answered of medicines, in the order of the questions; nothing in other hands. */
 function medicinesWords(input: ReportInput, t: Speak): string {
@@ -68,10 +86,9 @@ function medicinesWords(input: ReportInput, t: Speak): string {
 			.join('; '),
 	})
 }
-type Conditions = NonNullable<ReportInput['visit']['conditions']>
 const byStatus = { current: 0, recovering: 1, past: 2 } as const
 /** All that is recorded, what is there now first. */
-function historyWords(conditions: Conditions, t: Speak): string {
+function historyWords(conditions: readonly RecordedCondition[], t: Speak): string {
 	if (conditions.length === 0) return t('referral.noHistory')
 	const history = conditions
 		.toSorted((one, other) => byStatus[one.status] - byStatus[other.status])
@@ -106,8 +123,9 @@ const findings: Section = ({ visit }, _notes, t) => {
 const whatWasDone: Section = (input, _notes, t) => {
 	const { decisions, visit } = input
 	const plan = planOf(input)
-	const raises = waits(plan.gate, 'raise') ? [] : raiseLines(plan, visit, t)
-	const actionsTold = buyingWaits(plan.gate) ? [] : decisions.actions
+	const declined = isPlanDeclined(decisions)
+	const raises = declined || waits(plan.gate, 'raise') ? [] : raiseLines(plan, visit, t)
+	const actionsTold = declined || buyingWaits(plan.gate) ? [] : decisions.actions
 	const done = [
 		...(decisions.referralDone ? [withFullStop(decisions.referralDone)] : []),
 		...(decisions.screeningDone ?? []).map(
@@ -117,10 +135,21 @@ const whatWasDone: Section = (input, _notes, t) => {
 		...actionsTold.map(({ what, when }) =>
 			t('referral.action', { what, when: when || t('common.notStated') }),
 		),
+		...notAgreedWords(decisions, t),
 	]
 	return [
 		heading(t('referral.done')),
 		say(done.length > 0 ? done.join(' ') : t('referral.doneNothing')),
+	]
+}
+/** What was advised and not agreed to is not among what was done. */
+function notAgreedWords({ agreement }: ReportInput['decisions'], t: Speak): string[] {
+	const what = agreement?.notAgreed?.trim()
+	if (!agreement?.answer || agreement.answer === 'agreed' || !what) return []
+	return [
+		t(agreement.answer === 'declined' ? 'referral.declined' : 'referral.declinedInPart', {
+			what: asPart(what),
+		}),
 	]
 }
 const withFullStop = (text: string): string => text.replace(/([^.!?])$/, '$1.')

@@ -2,11 +2,12 @@
  * What keeps a visit from being signed: the screen asks it before its button, the host again before
  * anything is frozen. Pure.
  */
+import { isMinor } from '../facts/age.ts'
 import { isHeld } from '../facts/held.ts'
 import type { Assessment } from '../findings/assessment.ts'
 import { overtakenDecision } from '../insert/decided.ts'
-import { answerTo, openQuestions } from '../prescription/answers.ts'
-import { settledPlan } from '../prescription/settled.ts'
+import { answerTo } from '../prescription/answers.ts'
+import { openNow, settledPlan } from '../prescription/settled.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { type Decisions, overtakenLine } from '../visit/decisions.ts'
 import { twoOf } from '../visit/entry-at.ts'
@@ -14,6 +15,7 @@ import { bothSides } from '../visit/sides.ts'
 import type { TypedTwice } from '../visit/typed-twice.ts'
 import type { Visit } from '../visit/visit.ts'
 import { type Statement, state } from '../words/statement.ts'
+import { agreementBlocks } from './agreement-blocks.ts'
 import { overtakenMarks } from './marked.ts'
 
 /** True where screening asks for more than a letter, so that what was done must be written down. */
@@ -28,11 +30,11 @@ interface SigningBlock extends Statement {
 	path: string
 }
 interface Entries {
+	visit: Visit
 	decisions: Decisions
 	/** Fields that are not a value yet, as typed. */
 	raw: Readonly<Record<string, string>>
-	/** The visit itself, and which of its entries were typed twice; without them none was. */
-	visit?: Visit
+	/** Which of its entries were typed twice; without them none was. */
 	typedTwice?: readonly TypedTwice[] | undefined
 }
 interface Draft extends Entries {
@@ -57,10 +59,10 @@ type Reason = (draft: Draft) => SigningBlock[]
 const answersPath = 'decisions.answers'
 const gateParts = ({ prescription: { gate } }: Assessment) => [gate.person, gate.left, gate.right]
 /** Behind a stop the gate, what was done and the letter are signed at once; the rest may wait. */
-const gateFirst = ({ prescription: { gate } }: Assessment): boolean => isHeld(gate, 'sport')
+export const gateFirst = ({ prescription: { gate } }: Assessment): boolean => isHeld(gate, 'sport')
 /** Each caution is read inside its question. */
 const openStill: Reason = ({ assessment, decisions }) => {
-	const open = openQuestions(decisions, assessment.prescription).filter(
+	const open = openNow(assessment, decisions).filter(
 		({ id }) => id === 'gate' || !gateFirst(assessment),
 	)
 	return open.length === 0
@@ -119,16 +121,22 @@ const overtakenModelsAndWork: Reason = ({ assessment, decisions }) => {
 }
 /** Of two entries of one field one is chosen by a person. */
 const twoTyped: Reason = ({ visit, decisions, raw, typedTwice = [] }) =>
-	visit === undefined
-		? []
-		: typedTwice.map((line) => ({
-				path: line.path,
-				...state('signing.typed-twice', twoOf({ visit, decisions, raw }, line)),
-			}))
+	typedTwice.map((line) => ({
+		path: line.path,
+		...state('signing.typed-twice', twoOf({ visit, decisions, raw }, line)),
+	}))
 const notYetValues: Reason = ({ raw }) => {
 	const [first, ...others] = Object.keys(raw)
 	if (first === undefined) return []
 	return [{ path: first, ...state('signing.not-yet-values', { fields: others.length + 1 }) }]
+}
+/** What is in the record says how it stands: current, recovering or past. */
+const conditionsWithoutStatus: Reason = ({ assessment }) => {
+	const unsaid = assessment.missing.filter(({ path }) => /^conditions\.\d+\.status$/.test(path))
+	const [first] = unsaid
+	if (first === undefined) return []
+	const conditions = unsaid.length
+	return [{ path: first.path, ...state('signing.condition-without-status', { conditions }) }]
 }
 const linesWithoutWords: Reason = ({ decisions }) =>
 	decisions.lines.flatMap(({ choice, findingId, says }): SigningBlock[] => {
@@ -179,10 +187,11 @@ const referralNotRecorded: Reason = ({ assessment, decisions }) => {
 	const { action } = assessment.screening
 	return [{ path: 'decisions.referralDone', ...state('signing.referral-not-recorded', { action }) }]
 }
-const consentNotNoted: Reason = ({ decisions }) =>
-	decisions.consentNoted === true
-		? []
-		: [{ path: 'decisions.consentNoted', ...state('signing.consent-not-noted') }]
+const notAgreed: Reason = ({ visit, assessment, decisions, protocol }) =>
+	agreementBlocks(decisions.agreement, {
+		minor: isMinor(visit, protocol),
+		urgent: gateFirst(assessment),
+	})
 /** In the order in which the screen lists them. */
 const reasons: readonly Reason[] = [
 	openStill,
@@ -192,8 +201,9 @@ const reasons: readonly Reason[] = [
 	overtakenModelsAndWork,
 	twoTyped,
 	notYetValues,
+	conditionsWithoutStatus,
 	linesWithoutWords,
 	highRaiseWithoutReason,
 	referralNotRecorded,
-	consentNotNoted,
+	notAgreed,
 ]

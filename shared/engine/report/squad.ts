@@ -1,8 +1,10 @@
 /** The squad summary for the clinician: counts, then one row a visit, the most urgent first. */
 import { isHeld } from '../facts/held.ts'
 import { actions, type KeptAssessment, type OwnedVerdict } from '../findings/assessment.ts'
+import { isPlanDeclined } from '../visit/agreement.ts'
 import type { Decisions } from '../visit/decisions.ts'
 import type { Visit } from '../visit/visit.ts'
+import { paperName } from '../words/names.ts'
 import type { Speak } from '../words/speak.ts'
 import { actionWords, dateWords, shown } from '../words/words.ts'
 import { clinicianOf, heading, letterheadOf, nameOf, say, speakOf } from './base.ts'
@@ -75,6 +77,8 @@ const stateWords = (member: SquadMember, t: Speak): string =>
 /** How many pairs of a player have a verdict that was decided, or that warns of a danger. */
 const pairsWith = (verdicts: readonly OwnedVerdict[], member: SquadMember): number =>
 	planOf(member).owned.filter((pair) => verdicts.includes(pair.verdict)).length
+const isInsertWorn = (member: SquadMember): boolean =>
+	insertWorn(planOf(member)) && !isPlanDeclined(member.decisions)
 const toReplace = ['replace', 'stop-wearing'] as const
 const toChange = ['modify', 'training-only'] as const
 
@@ -89,7 +93,7 @@ function countTable(members: readonly SquadMember[], t: Speak): Block {
 		[t('squad.stopped'), seenWith((member) => isHeld(planOf(member).gate, 'sport'))],
 		[t('squad.replace'), seenWith((member) => pairsWith(toReplace, member) > 0)],
 		[t('squad.change'), seenWith((member) => pairsWith(toChange, member) > 0)],
-		[t('squad.insert'), seenWith((member) => insertWorn(planOf(member)))],
+		[t('squad.insert'), seenWith(isInsertWorn)],
 		[t('squad.refer'), seenWith(({ decisions }) => !!decisions.referralDone?.trim())],
 		[t('squad.reviews'), seenWith((member) => planOf(member).review !== undefined)],
 		[t('squad.incomplete'), seenWith(({ assessment }) => assessment.missing.length > 0)],
@@ -127,7 +131,8 @@ function urgencyOf(member: SquadMember): number {
 }
 const byUrgency = (members: readonly SquadMember[]): SquadMember[] =>
 	members.toSorted((a, b) => urgencyOf(b) - urgencyOf(a) || (sortName(a) < sortName(b) ? -1 : 1))
-const sortName = ({ visit }: SquadMember): string => `${visit.player.familyName} ${nameOf(visit)}`
+const sortName = ({ visit }: SquadMember): string =>
+	`${paperName(visit.player).familyName} ${nameOf(visit)}`
 /** The inside length that stands; none to buy by while buying waits. */
 function insideWords(member: SquadMember, t: Speak): string {
 	const { gate, size } = planOf({ ...member, draft: true })
@@ -144,9 +149,10 @@ function memberRow(member: SquadMember, t: Speak): string[] {
 	const plan = planOf(member)
 	const raise = isRaised(plan) && !waits(plan.gate, 'raise') ? raiseLines(plan, visit, t) : []
 	const action = actionWords[actionIn(member)]
+	const declined = isPlanDeclined(member.decisions) ? [t('squad.declined')] : []
 	return [
 		...who,
-		`${state}, ${dateWords(visit.visitDate)}`,
+		[state, dateWords(visit.visitDate), ...declined].join(', '),
 		insideWords(member, t),
 		isHeld(plan.gate, 'sport') ? t('squad.stop', { action }) : action,
 		t('squad.pairsValue', {

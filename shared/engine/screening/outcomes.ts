@@ -1,5 +1,5 @@
 /** What a recorded outcome ends. Being sent, advised or written about ends nothing. */
-import { unclearedSurgery } from '../conditions/query.ts'
+import { saidConditions, unclearedSurgery } from '../conditions/query.ts'
 import { addMonths } from '../plain/days.ts'
 import { holdRows } from '../protocol/holds.table.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -39,7 +39,7 @@ function endsHold(outcome: Outcome, sign: OpenSign, { what, until, limb }: OpenH
 /** A surgeon's clearance recorded with the operation is the surgeon's own word. */
 function isCleared({ rule, side }: OpenSign, visit: Visit): boolean {
 	if (rule !== 'uncleared-surgery' || side === undefined) return false
-	const cleared = (visit.conditions ?? []).some(
+	const cleared = saidConditions(visit).some(
 		(recorded) =>
 			recorded.condition === 'foot-or-ankle-surgery' &&
 			recorded.clearedBySurgeon === true &&

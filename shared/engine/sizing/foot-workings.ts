@@ -3,7 +3,8 @@ import { isAdult } from '../facts/age.ts'
 import type { FootSizing, SizingResult } from '../findings/assessment.ts'
 import { changeLines } from '../findings/change.ts'
 import type { Working } from '../findings/finding.ts'
-import { equation, exactly, inNumbers, minus, over, plus, quantity } from '../findings/formula.ts'
+import { equation, minus, quantity } from '../findings/formula.ts'
+import { meanLine } from '../findings/mean-line.ts'
 import { figure, linesOf } from '../findings/working.ts'
 import type { Basis } from '../protocol/basis.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -39,13 +40,6 @@ interface Foot {
 	protocol: Protocol
 }
 
-function meanLine(readings: readonly number[]): string {
-	const [first, ...more] = readings.map((reading) => quantity(reading))
-	if (first === undefined) return 'Not measured'
-	if (more.length === 0) return `One reading: ${inNumbers(first)} mm`
-	const mean = over(plus(first, ...more), exactly(readings.length))
-	return `Mean of ${readings.length} readings: ${equation(mean, 'mm')}`
-}
 function lengthWorkings({ visit, side, foot }: Foot): Working[] {
 	if (foot.lengthMm === undefined) return []
 	return [
@@ -53,7 +47,7 @@ function lengthWorkings({ visit, side, foot }: Foot): Working[] {
 			id: `sizing.length.${side}`,
 			title: `Foot length, ${side}`,
 			lines: [
-				meanLine(readingsOf(visit, side, 'heelToToeMm')),
+				meanLine(readingsOf(visit, side, 'heelToToeMm'), 'mm'),
 				`Stance: ${visit.feet?.stance ?? 'not recorded, taken as standing'}`,
 			],
 			basis: footLengthBasis,
@@ -91,7 +85,7 @@ function archLengthWorkings({ visit, side, foot, protocol }: Foot): Working[] {
 			id: `sizing.arch-length.${side}`,
 			title: `Length from heel to ball, ${side}`,
 			lines: linesOf(
-				meanLine(readingsOf(visit, side, 'heelToBallMm')),
+				meanLine(readingsOf(visit, side, 'heelToBallMm'), 'mm'),
 				`Heel to ball / published ratio: ` +
 					equation(lengthFromBall(visit, ballLengthMm, protocol), 'mm'),
 				compared,
@@ -120,7 +114,7 @@ function forLengthWorkings({ visit, side, foot, protocol }: Foot): Working[] {
 				id: `sizing.${what}-z.${side}`,
 				title: `Ball ${what} for length, ${side}`,
 				lines: [
-					meanLine(readingsOf(visit, side, field)),
+					meanLine(readingsOf(visit, side, field), 'mm'),
 					`Expected: ${equation(expected, 'mm')}`,
 					`z: ${equation(z)}`,
 				],

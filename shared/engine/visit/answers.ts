@@ -4,8 +4,20 @@ import { features, ownedVerdicts, soles } from './terms.ts'
 
 const heightMm = z.number().min(0).max(25)
 const lengthMm = z.number().min(90).max(420)
+/** What is done about load, as the clinician sets it. */
+export const loadFieldsSchema = z.strictObject({
+	sessionsPerWeek: z.int().min(0).max(21).optional(),
+	minutesPerSession: z.int().min(1).max(300).optional(),
+	daysOffPerWeek: z.int().min(0).max(7).optional(),
+	weeks: z.int().min(1).max(52).optional(),
+	/** The steps back, in the clinician's own words, one after another. */
+	steps: z.array(z.string().trim().min(1).max(200)).max(6).optional(),
+})
+export type LoadFields = z.infer<typeof loadFieldsSchema>
 /** What may stand otherwise than proposed; each field belongs to the question it is named for. */
 export const answerFieldsSchema = z.strictObject({
+	/** complaint */
+	load: loadFieldsSchema.optional(),
 	/** size */
 	insideLengthMm: z.strictObject({ min: lengthMm, target: lengthMm, max: lengthMm }).optional(),
 	/** raise: what is added in each pair and foot, mm */

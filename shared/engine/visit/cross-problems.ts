@@ -1,23 +1,26 @@
 /** What no single field of a visit can say of itself: checks that span fields. */
+import { birthProblems } from './birth.ts'
 import { type Problem, problemOf } from './problems.ts'
 import { bothSides } from './sides.ts'
 import type { Side, Visit } from './visit.ts'
 
-/** The oldest player that a birth date is taken for, by calendar years. */
-const oldestYears = 110
-const yearOf = (isoDate: string): number => Number(isoDate.slice(0, 4))
-
+/** The lowest stature against each reading of sitting height. */
 function bodyProblems({ body }: Visit): Problem[] {
-	const { statureCm, sittingHeightCm } = body ?? {}
-	if (statureCm === undefined || sittingHeightCm === undefined || sittingHeightCm < statureCm)
-		return []
-	return [problemOf('body.sittingHeightCm', 'not-below-stature', sittingHeightCm, { statureCm })]
+	const statures = [body?.statureCm ?? []].flat()
+	const sitting = [body?.sittingHeightCm ?? []].flat()
+	if (statures.length === 0) return []
+	const statureCm = Math.min(...statures)
+	return sitting
+		.filter((heightCm) => heightCm >= statureCm)
+		.map((heightCm) =>
+			problemOf('body.sittingHeightCm', 'not-below-stature', heightCm, { statureCm }),
+		)
 }
-function birthProblems({ player: { birthDate }, visitDate }: Visit): Problem[] {
+function bornBefore({ player: { birthDate }, visitDate }: Visit): Problem[] {
 	const path = 'player.birthDate'
-	if (birthDate >= visitDate) return [problemOf(path, 'not-before-visit', birthDate, { visitDate })]
-	if (yearOf(visitDate) - yearOf(birthDate) <= oldestYears) return []
-	return [problemOf(path, 'too-long-ago', birthDate, { mostYears: oldestYears, visitDate })]
+	return birthDate >= visitDate
+		? [problemOf(path, 'not-before-visit', birthDate, { visitDate })]
+		: birthProblems(birthDate, visitDate, path)
 }
 /** Heel to ball against each reading of heel to toe. */
 function footProblems({ feet }: Visit, side: Side): Problem[] {
@@ -70,7 +73,7 @@ function conditionProblems({ conditions = [], visitDate }: Visit): Problem[] {
 /** One problem for each check that fails, in the order of the visit file. */
 export const crossProblems = (visit: Visit): Problem[] => [
 	...bodyProblems(visit),
-	...birthProblems(visit),
+	...bornBefore(visit),
 	...bothSides.flatMap((side) => footProblems(visit, side)),
 	...seasonProblems(visit),
 	...pairProblems(visit),

@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import { digestOf } from '../plain/canonical.ts'
 import { present } from '../plain/present.ts'
+import { agreementSchema } from './agreement.ts'
 import { answerSchema } from './answers.ts'
 
 /** What a decision was about by its content, whatever its wording: see `aboutOf`. */
@@ -72,7 +73,12 @@ export const decisionsSchema = z.strictObject({
 	reviewDate: z.iso.date().optional(),
 	/** What was done about a stop-and-refer result. */
 	referralDone: z.string().max(1000).optional(),
+	/**
+	 * Consent to assessment and record, ticked: at the check-in of a squad day, and at signing before
+	 * 0.5. Since then a signature needs the agreement.
+	 */
 	consentNoted: z.boolean().optional(),
+	agreement: agreementSchema.optional(),
 	released: z.array(releaseSchema).max(4).optional(),
 	screeningDone: z.array(screeningDoneSchema).max(40).optional(),
 	/** Answers to the questions of the prescription; records before 0.4 have none. */

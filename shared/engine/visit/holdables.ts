@@ -2,7 +2,7 @@
 
 /** Of the whole player. */
 const heldOfPlayer = ['sport', 'match', 'impact', 'purchase', 'shelf', 'season', 'raise'] as const
-/** On one limb. `test` is lunge, heel rises, hop and Jack test. */
+/** On one limb. What `test` is stands in `load-tests.table.ts`. */
 export const heldOfLimb = ['weight', 'test', 'exercise', 'insert'] as const
 export const holdables = [...heldOfPlayer, ...heldOfLimb] as const
 export type Holdable = (typeof holdables)[number]

@@ -1,4 +1,7 @@
 /** Visits of the fixtures: drafts that are filled, decided and signed through the calls of the host. */
+import { existsSync } from 'node:fs'
+import { join } from 'node:path'
+import { agreed } from '../../agreed.ts'
 import type { Ask, Program } from './program.ts'
 
 const feet = (mm: number) => ({
@@ -38,6 +41,10 @@ const settled = ({ questions }: Questions) =>
 				: { choice: 'as-proposed' }),
 		}))
 
+/** What is noted before signing: what was agreed to, or that there is consent before it was asked. */
+const noted = (root: string) =>
+	existsSync(join(root, 'shared/engine/visit/agreement.ts')) ? agreed : { consentNoted: true }
+
 /** @returns the id of the player's draft of this day, filled and left open */
 export async function drafted(
 	ask: Ask,
@@ -56,7 +63,7 @@ export async function drafted(
 }
 /** Decides what is open in the player's draft and signs it. @returns the visit's id */
 export async function signDraft(
-	{ assess }: Program,
+	{ assess, root }: Program,
 	ask: Ask,
 	playerId: string,
 	visitDate: string,
@@ -73,7 +80,7 @@ export async function signDraft(
 	)
 	const decisions = {
 		...draft.content.decisions,
-		consentNoted: true,
+		...noted(root),
 		lines: accepted(findings),
 		...(prescription && { answers: settled(prescription) }),
 		actions: [{ what: 'Wear the firm boots for matches', when: 'this week', who: 'player' }],

@@ -3,6 +3,7 @@ import { isHeld } from '../../../shared/engine/facts/held.ts'
 import { settledPlan } from '../../../shared/engine/prescription/settled.ts'
 import { refers, signingBlocks } from '../../../shared/engine/report/signing.ts'
 import { noDecisions } from '../../../shared/engine/visit/decisions.ts'
+import { agreed } from '../../agreed.ts'
 import { type Case, idsOf, type Law, protocol, settledAlone, twice, unless } from './case.ts'
 
 const parts = ['person', 'left', 'right'] as const
@@ -13,7 +14,7 @@ const isFree = ({ assessment }: Case): boolean =>
 /** What still keeps a visit from being signed. */
 const codesOf = (one: Case, more: object = {}): string[] =>
 	signingBlocks(
-		{ decisions: { ...settledAlone(one), ...more }, raw: {} },
+		{ visit: one.visit, decisions: { ...settledAlone(one), ...more }, raw: {} },
 		one.assessment,
 		protocol,
 	).map(({ code }) => code)
@@ -23,9 +24,9 @@ export const asked: Readonly<Record<string, Law>> = {
 		isFree(one) ? codesOf(one).map((code) => `asks for ${code}`) : [],
 	'a visit with a gate is signed once it is also said what was done': (one) =>
 		codesOf(one, { referralDone: 'Sent the same day.' }).map((code) => `asks for ${code}`),
-	'an open question keeps a visit from being signed': ({ assessment }) => {
+	'an open question keeps a visit from being signed': ({ visit, assessment }) => {
 		const blocks = signingBlocks(
-			{ decisions: { ...noDecisions, consentNoted: true, referralDone: 'Sent.' }, raw: {} },
+			{ visit, decisions: { ...noDecisions, ...agreed, referralDone: 'Sent.' }, raw: {} },
 			assessment,
 			protocol,
 		)

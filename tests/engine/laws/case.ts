@@ -6,6 +6,7 @@ import { openProtocol } from '../../../shared/engine/protocol/protocol.ts'
 import { type Decisions, noDecisions } from '../../../shared/engine/visit/decisions.ts'
 import { parseShelf } from '../../../shared/engine/visit/shelf.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
+import { agreed } from '../../agreed.ts'
 import { json } from '../../demo.ts'
 
 export interface Case {
@@ -27,10 +28,10 @@ export const caseOf = (visit: Visit, earlier: readonly Visit[] = []): Case => ({
 	earlier,
 	assessment: assessed(visit, earlier),
 })
-/** Every question settled as proposed, and nothing else done but that consent was noted. */
+/** Every question settled as proposed, and nothing else done but that it was agreed to. */
 export const settledAlone = ({ assessment }: Case): Decisions => ({
 	...settleAll(noDecisions, assessment.prescription, 'not asked today'),
-	consentNoted: true,
+	...agreed,
 })
 /** A line where something is not so. */
 export const unless = (holds: boolean, fault: string): string[] => (holds ? [] : [fault])

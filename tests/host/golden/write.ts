@@ -17,11 +17,9 @@ const signedOn = '2027-02-01T09:00:00.000Z'
 async function sign(app: Opened, playerId: string, visit: { visitDate: string }): Promise<void> {
 	const { visitDate } = visit
 	const { draft } = await app.ask('drafts.open', { playerId, visitDate })
-	const { decisions } = draft.content
 	const content = {
 		...draft.content,
 		visit: { ...draft.content.visit, ...visit },
-		decisions: { ...decisions, consentNoted: true },
 	}
 	await app.ask('drafts.save', { draftId: draft.draftId, content })
 	await decideAll(app.ask, playerId, visitDate)

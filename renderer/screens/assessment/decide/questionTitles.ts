@@ -1,6 +1,6 @@
 /** What each question is called, what kind it is of, and where what is typed into it stands. Pure. */
 import { pairRoles } from '../../../../shared/engine/visit/terms.ts'
-import { questionName } from '../../../../shared/engine/words/en/prescription.ts'
+import { questionName } from '../../../../shared/engine/words/en/question-names.ts'
 import { capital } from '../../../../shared/engine/words/words.ts'
 
 export const titleOfQuestion = (id: string): string => capital(questionName(id))

@@ -1,47 +1,72 @@
-/** Before the signature: what is missing, undecided or in the way; consent; preview and signing. */
-import {
-	Alert,
-	AlertTitle,
-	Box,
-	Button,
-	Checkbox,
-	FormControlLabel,
-	Stack,
-	Typography,
-} from '@mui/material'
-import { signingBlocks } from '../../../../shared/engine/report/signing.ts'
-import type { ParamsOf } from '../../../../shared/engine/words/statement.ts'
+/** Before the signature: the sheet, what is open, what was explained and agreed to, the signature. */
+import { Alert, AlertTitle, Box, Button, Stack, Typography } from '@mui/material'
+import { gateFirst, signingBlocks } from '../../../../shared/engine/report/signing.ts'
 import { clinicProtocol } from '../../../parts/clinicProtocol.ts'
-import { countSettled } from '../decide/answering.ts'
-import { decide, rawWords } from '../decide/decisions.ts'
-import { questionOfPath, titleOfQuestion } from '../decide/questionTitles.ts'
+import { LiveSheet } from '../../../parts/sheet/LiveSheet.tsx'
 import type { StepProps } from '../stepProps.ts'
+import { stepsFor } from '../steps.ts'
+import { AgreementForm } from './agreement/AgreementForm.tsx'
+import { isMinorIn } from './agreement/agreeing.ts'
+import { twoColumns } from './columns.ts'
+import { type Block, isOfAgreement, keptByOthers, notMeasured } from './openThings.ts'
+import { StillOpen } from './StillOpen.tsx'
 import type { SigningState } from './useSigning.ts'
 
 interface BeforeSigningProps extends StepProps {
 	signing: SigningState
 }
 export function BeforeSigning(props: BeforeSigningProps) {
-	const { draft, assessment, signing } = props
-	const { clinician, busy, preview, sign } = signing
+	const { draft, change, assessment, earlier, goTo, signing } = props
 	const blocks = signingBlocks(draft, assessment, clinicProtocol)
+	const steps = stepsFor(isMinorIn(draft, clinicProtocol))
 	return (
-		<>
-			<Open
-				title="Still missing"
-				severity="info"
-				rows={(assessment?.missing ?? []).map((missed) => missed.says)}
-				none="nothing that the findings need."
-			/>
-			<Open
-				title="Fields that are not a value yet"
-				severity="warning"
-				rows={Object.entries(draft.raw).map(([path, text]) => rawWords(path, text))}
-				none="none."
-			/>
-			<Settled {...props} />
-			<Blocked blocks={blocks} goTo={props.goTo} />
-			<Consent {...props} />
+		<Box sx={twoColumns}>
+			<LiveSheet draft={draft} assessment={assessment} earlier={earlier} />
+			<Stack spacing={2}>
+				<StillOpen
+					title="Open on other steps: it cannot be signed yet"
+					severity="warning"
+					things={keptByOthers(blocks, draft, steps)}
+					goTo={goTo}
+				/>
+				<StillOpen
+					title="Not measured"
+					severity="info"
+					things={assessment ? notMeasured(assessment, steps) : []}
+					goTo={goTo}
+				/>
+				<AgreementForm
+					draft={draft}
+					change={change}
+					urgent={assessment !== undefined && gateFirst(assessment)}
+					goTo={goTo}
+				/>
+				<Signature blocks={blocks} signing={signing} />
+			</Stack>
+		</Box>
+	)
+}
+
+interface SignatureProps {
+	blocks: readonly Block[]
+	signing: SigningState
+}
+/** Signing is a button of its own; what of this step keeps it shut stands over it. */
+function Signature({ blocks, signing }: SignatureProps) {
+	const { clinician, busy, preview, sign } = signing
+	const own = blocks.filter(isOfAgreement)
+	return (
+		<Stack spacing={1.5}>
+			{own.length > 0 && (
+				<Alert severity="warning" role="note" id="open-here">
+					<AlertTitle>Open on this step</AlertTitle>
+					<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
+						{own.map(({ path, code, says }) => (
+							<li key={`${path} ${code}`}>{says}</li>
+						))}
+					</Box>
+				</Alert>
+			)}
 			<Typography>
 				Signing as:{' '}
 				{clinician
@@ -55,128 +80,12 @@ export function BeforeSigning(props: BeforeSigningProps) {
 				<Button
 					variant="contained"
 					disabled={busy !== '' || blocks.length > 0 || !clinician}
+					aria-describedby={own.length > 0 ? 'open-here' : undefined}
 					onClick={sign}
 				>
-					Sign
+					Sign the visit
 				</Button>
 			</Stack>
-		</>
-	)
-}
-
-interface OpenProps {
-	title: string
-	rows: readonly string[]
-	/** Said where there are no rows. */
-	none: string
-	severity: 'info' | 'warning'
-}
-function Open({ title, rows, none, severity }: OpenProps) {
-	if (rows.length === 0)
-		return (
-			<Typography color="text.secondary">
-				{title}: {none}
-			</Typography>
-		)
-	return (
-		<Alert severity={severity}>
-			<AlertTitle>{title}</AlertTitle>
-			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
-				{rows.map((row) => (
-					<li key={row}>{row}</li>
-				))}
-			</Box>
-		</Alert>
-	)
-}
-
-function Settled({ draft, assessment, goTo }: StepProps) {
-	if (!assessment) return null
-	const { settled, asked } = countSettled(draft, assessment.prescription.questions)
-	return (
-		<Stack direction="row" spacing={2} useFlexGap sx={{ alignItems: 'center', flexWrap: 'wrap' }}>
-			<Typography>
-				{settled} of {asked} questions settled.
-			</Typography>
-			{settled < asked && <Button onClick={() => goTo('Decide')}>Go to Decide</Button>}
 		</Stack>
-	)
-}
-
-type Block = ReturnType<typeof signingBlocks>[number]
-interface BlockedProps extends Pick<StepProps, 'goTo'> {
-	blocks: readonly Block[]
-}
-/** What keeps it from being signed, each with the way to where it is mended. */
-function Blocked({ blocks, goTo }: BlockedProps) {
-	const title = 'What keeps this from being signed'
-	if (blocks.length === 0) return <Typography color="text.secondary">{title}: nothing.</Typography>
-	return (
-		<Alert severity="warning">
-			<AlertTitle>{title}</AlertTitle>
-			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>
-				{blocks.map((block) => (
-					<li key={`${block.path} ${block.code}`}>
-						{saidOf(block)}
-						<Box sx={{ display: 'flex', flexWrap: 'wrap' }}>
-							{placesOf(block).map(({ title, step, question }) => (
-								<Button key={title} size="small" onClick={() => goTo(step, question)}>
-									{title}
-								</Button>
-							))}
-						</Box>
-					</li>
-				))}
-			</Box>
-		</Alert>
-	)
-}
-/** Questions that are open are named by the ways to them alone. */
-const saidOf = ({ code, says }: Block): string =>
-	code === 'signing.open-questions' ? 'Questions without an answer:' : says
-interface Place {
-	title: string
-	step: string
-	question?: string
-}
-const atQuestion = (question: string): Place => ({
-	title: `Go to ${titleOfQuestion(question)}`,
-	step: 'Decide',
-	question,
-})
-/** Where what is written about one question by itself stands. */
-const questionAt: Readonly<Record<string, string>> = {
-	'decisions.referralDone': 'gate',
-	'decisions.heelRaiseWhy': 'raise',
-	'decisions.insert': 'insert',
-}
-/** Where it is mended; none where it is on this step. */
-function placesOf({ path, code, params }: Block): Place[] {
-	if (code === 'signing.open-questions')
-		return (params as ParamsOf<typeof code>).questions.map(atQuestion)
-	if (path === 'visit.screening') return [{ title: 'Go to Flags', step: 'Flags' }]
-	const question = questionAt[path] ?? questionOfPath(path)
-	if (question !== undefined) return [atQuestion(question)]
-	const ofDecide = path.startsWith('decisions.') && path !== 'decisions.consentNoted'
-	return ofDecide ? [{ title: 'Go to Decide', step: 'Decide' }] : []
-}
-
-function Consent({ draft, change, signing }: BeforeSigningProps) {
-	return (
-		<FormControlLabel
-			sx={{ minHeight: 44 }}
-			label="Consent to assessment and record was given and noted"
-			control={
-				<Checkbox
-					required
-					disabled={signing.busy !== ''}
-					checked={draft.decisions.consentNoted ?? false}
-					onChange={(event) => {
-						const noted = event.target.checked
-						change((now) => decide(now, { consentNoted: noted }))
-					}}
-				/>
-			}
-		/>
 	)
 }

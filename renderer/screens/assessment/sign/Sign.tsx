@@ -1,6 +1,6 @@
 /**
- * Sign: what is still open, consent, a preview of the page, and the signature that freezes the
- * record.
+ * Sign: the sheet of the appointment, what is still open, what was agreed to, a preview of the page,
+ * and the signature that freezes the record.
  */
 import { Alert, AlertTitle, Box, Stack, Typography } from '@mui/material'
 import { useRef } from 'react'
@@ -29,16 +29,15 @@ export function Sign(props: SignProps) {
 	const failed = trouble && <Failed trouble={trouble} />
 	if (visitId)
 		return (
-			<Stack spacing={2}>
-				<Signed
-					signing={signing}
-					playerId={props.playerId}
-					failed={failed}
-					print={() => frame.current?.contentWindow?.print()}
-				/>
+			<Signed
+				signing={signing}
+				playerId={props.playerId}
+				failed={failed}
+				print={() => frame.current?.contentWindow?.print()}
+			>
 				{status}
 				{report}
-			</Stack>
+			</Signed>
 		)
 	return (
 		<Stack spacing={2}>

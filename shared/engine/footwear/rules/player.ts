@@ -1,4 +1,5 @@
 /** What body mass, growth and the place in the team ask of a shoe. */
+import { reading } from '../../findings/finding.ts'
 import { state } from '../../words/statement.ts'
 import type { Facts } from '../facts.ts'
 import { belief, type FootwearRule, positionsWith, practice } from './rule.ts'
@@ -15,7 +16,7 @@ export const playerRules: readonly FootwearRule[] = [
 		rank: 'body-and-position',
 		needs: ['body.massKg'],
 		found: ({ heavy, massKg }) =>
-			heavy && massKg !== undefined ? [{ measure: 'massKg', value: massKg, unit: 'kg' }] : [],
+			heavy && massKg !== undefined ? [reading('massKg', massKg, 'kg')] : [],
 		seek: ['full-length-cushioning', 'wide-base'],
 		avoid: ['low-mass'],
 		basis: { ...belief, threshold: 'footwear.heavyKg' },

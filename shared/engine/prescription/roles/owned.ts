@@ -85,6 +85,13 @@ export const besidePairs = (atHand: readonly AtHand[], served: Served): Statemen
 			}),
 		)
 const stays: ReadonlySet<OwnedVerdict> = new Set(['keep', 'modify', 'training-only'])
+/** Ids of pairs that would serve a role on its grounds, were they to be worn. */
+export const suitedPairs = (atHand: readonly AtHand[], served: Served): string[] =>
+	atHand
+		.filter(
+			(one) => isOfRole(one, served.role) && one.pair.hurts !== true && isSuited(one.pair, served),
+		)
+		.map(({ pair }) => pair.id)
 /** The pair that serves a role on its grounds; one to be kept as it is before one to be changed. */
 export function servingPair(atHand: readonly AtHand[], served: Served): AtHand | undefined {
 	const serving = atHand.filter(

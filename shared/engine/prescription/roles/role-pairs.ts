@@ -31,7 +31,7 @@ import type { Shelf } from '../../visit/shelf.ts'
 import { type Feature, type PairRole, type Surface, surfaces } from '../../visit/terms.ts'
 import type { Visit } from '../../visit/visit.ts'
 import { contentOf } from '../../words/statement.ts'
-import { sizeToBuyBy } from '../settled.ts'
+import { sizeToBuyBy } from '../settled-size.ts'
 import { withinMeans } from './means.ts'
 import {
 	type AtHand,
@@ -41,6 +41,7 @@ import {
 	pairsAtHand,
 	type Served,
 	servingPair,
+	suitedPairs,
 } from './owned.ts'
 import { compromises, soleLeft, unmetBySole } from './settled-by-sole.ts'
 import { type SoleOnGrounds, solesFor } from './soles.ts'
@@ -185,6 +186,7 @@ function wantedPair(
 		reasons: reasonsFor(context.footwear, role),
 		settled,
 		ownedPair: serving?.pair.id,
+		couldServe: suitedPairs(atHand, served),
 		beside: beside.length > 0 ? beside : undefined,
 		shelf: [],
 		means: meansOf(serving, seek.length + avoid.length > 0 || sole !== undefined, context),

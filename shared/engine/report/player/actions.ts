@@ -1,6 +1,7 @@
 /** What to do first: the warning over everything, and at most three actions. */
 import { actions, type Gate, type KeptAssessment } from '../../findings/assessment.ts'
 import { bothSides } from '../../visit/sides.ts'
+import { paperName } from '../../words/names.ts'
 import type { Speak } from '../../words/speak.ts'
 import type { Stated, StatementCode } from '../../words/statement.ts'
 import { capital, dateWords, plainActionWords } from '../../words/words.ts'
@@ -109,7 +110,7 @@ interface Who {
 	does: Readonly<Record<string, string>>
 }
 function whoFor({ audience }: Reader, { visit }: ReportInput, t: Speak): Who {
-	const name = visit.player.givenName
+	const name = paperName(visit.player).givenName
 	const doctor = t('player.whoDoctor')
 	return audience === 'guardian'
 		? {

@@ -1,7 +1,7 @@
 /** What was found: feet, ankles, what hurts, and the measures. */
+import { type RecordedCondition, saidConditions } from '../../conditions/query.ts'
 import type { AnkleResult, Kept, SizingResult } from '../../findings/assessment.ts'
 import { bothSides } from '../../visit/sides.ts'
-import type { Visit } from '../../visit/visit.ts'
 import type { Speak } from '../../words/speak.ts'
 import {
 	ankleLimits,
@@ -26,7 +26,7 @@ export const found: Section = (input, notes, t) => {
 	const items = [
 		...lengthLines(assessment.sizing, t),
 		...ankleLines(assessment.ankle, isWorkHeld(input), t),
-		...(visit.conditions ?? []).map((condition) => conditionLine(condition, t)),
+		...saidConditions(visit).map((condition) => conditionLine(condition, t)),
 	]
 	return [
 		heading(t('player.found')),
@@ -62,7 +62,7 @@ function ankleLines(ankle: Kept<AnkleResult>, isHeld: boolean, t: Speak): string
 		...(differ ? [t('player.anklesDiffer')] : []),
 	]
 }
-function conditionLine(recorded: NonNullable<Visit['conditions']>[number], t: Speak): string {
+function conditionLine(recorded: RecordedCondition, t: Speak): string {
 	const { side, status } = recorded
 	const words = {
 		condition: capital(conditionInWords(recorded, 'player')),

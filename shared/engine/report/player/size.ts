@@ -1,5 +1,5 @@
 /** Which size to look for: inside length, labels, width fittings. */
-import type { Kept, SizeLabel, SizingResult, Span } from '../../findings/assessment.ts'
+import type { Kept, SizeLabel, Sizes, SizingResult, Span } from '../../findings/assessment.ts'
 import { lastChildSize } from '../../sizing/sizes.ts'
 import { bothSides } from '../../visit/sides.ts'
 import { termWords } from '../../visit/terms.ts'
@@ -10,7 +10,7 @@ import { heading, type Section, say } from '../base.ts'
 import { planOf } from '../plan-of.ts'
 import { buyingWaits } from '../waits.ts'
 
-type System = 'usChild' | 'usWomen' | 'usMen'
+type System = Exclude<keyof Sizes, 'mondopoint'>
 const halfSize = 0.5
 /** After the last child size the scale begins again. */
 const firstOfNextScale = 1
@@ -18,18 +18,16 @@ const firstOfNextScale = 1
 const makersFinding = 'sizing.check-inside.both'
 
 /** The size systems of a player, in the order the reader looks for them. */
-export function labelsOf(visit: Visit, { sizes }: Kept<SizingResult>): [string, SizeLabel][] {
+export function systemsOf(visit: Visit, { sizes }: Kept<SizingResult>): [System, SizeLabel][] {
 	if (!sizes) return []
 	const childSize = sizes.usChild.scale === 'child' || sizes.uk.scale === 'child'
 	const adultSystem: System = visit.player.sex === 'female' ? 'usWomen' : 'usMen'
-	const us = childSize ? 'usChild' : adultSystem
-	return [
-		[termWords('eu'), sizes.eu],
-		[termWords('uk'), sizes.uk],
-		[termWords(us), sizes[us]],
-		[termWords('jpCm'), sizes.jpCm],
-	]
+	const systems: System[] = ['eu', 'uk', childSize ? 'usChild' : adultSystem, 'jpCm']
+	return systems.map((system) => [system, sizes[system]])
 }
+/** The same by the names of the systems. */
+export const labelsOf = (visit: Visit, sizing: Kept<SizingResult>): [string, SizeLabel][] =>
+	systemsOf(visit, sizing).map(([system, label]) => [termWords(system), label])
 /**
  * Inside length to look for, nearest labels, width fittings; says so where no size is known. No
  * size to buy by while buying waits, or where the size was set aside.

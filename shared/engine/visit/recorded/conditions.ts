@@ -6,7 +6,8 @@ import { conditions, features, statuses } from '../terms.ts'
 export const conditionSchema = z.strictObject({
 	condition: choice('Condition', conditions),
 	side: choice('Side', ['left', 'right', 'both', 'none']),
-	status: choice('Status', statuses),
+	/** Absent until it is said: the condition then counts nowhere, and keeps the visit from signing. */
+	status: choice('Status', statuses).optional(),
 	painWorst: count('Worst pain', '/10', [0, 10]).optional(),
 	note: text('Note', 500).optional(),
 	/** After surgery: which, when, and whether the surgeon has cleared the player for impact. */

@@ -9,12 +9,20 @@ const email = (title: string) => emailAddress().nullable().optional().meta({ tit
 export const playerSchema = z.strictObject({
 	givenName: text('Given name', 80),
 	familyName: text('Family name', 80),
+	/** For paper, where no font of the pages has the letters of the name (names.ts). */
+	latinName: z
+		.strictObject({
+			givenName: text('Given name in Latin letters', 80),
+			familyName: text('Family name in Latin letters', 80),
+		})
+		.optional(),
 	birthDate: isoDate('Birth date'),
 	sex: choice('Sex', sexes),
 	club: text('Club', 120).optional(),
 	guardian: z
 		.strictObject({
 			name: text('Guardian name', 120),
+			latinName: text('Guardian name in Latin letters', 120).optional(),
 			relation: text('Relation', 60).optional(),
 			email: email('Guardian e-mail'),
 			phone: text('Guardian phone', 40).optional(),

@@ -1,138 +1,13 @@
-/** What the plan asks of the clinician, one line a question, and what is to be done first. */
+/** What is to be done first; what the plan asks stands in question-lines.ts. */
 import type { Holdable, HoldUntil } from '../../visit/holdables.ts'
 import { alsoTo, type Sentence, sentence } from '../sentence.ts'
-import { amount, capital, count, day, listed, term } from './format.ts'
+import { listed } from './format.ts'
 import { heldWords, untilNames, waitForPlayer } from './gate.ts'
-import { actionWords } from './terms.table.ts'
+import { questionSentences } from './question-lines.ts'
+import { pairFor } from './question-names.ts'
+import type { actionWords } from './terms.table.ts'
 
 type Action = keyof typeof actionWords
-type State = 'held' | 'nothing-found' | 'not-established'
-interface Span {
-	min: number
-	max: number
-}
-type Verdict = 'keep' | 'modify' | 'training-only' | 'replace' | 'stop-wearing'
-const verdictWords: Readonly<Record<Verdict, string>> = {
-	keep: 'keep',
-	modify: 'change',
-	'training-only': 'training only',
-	replace: 'replace',
-	'stop-wearing': 'stop wearing',
-}
-/** A subject that is held back: one line, nothing to settle. */
-const waits = 'Held back by a warning sign, nothing is proposed.'
-const cautionsAlone = 'No proposal; cautions to read.'
-
-const questionNames: Readonly<Record<string, string>> = {
-	gate: 'safety',
-	complaint: 'complaint and load',
-	size: 'size',
-	raise: 'heel raise',
-	owned: 'pairs owned',
-	insert: 'insert',
-	changes: 'changes to footwear',
-	lacing: 'lacing',
-	review: 'review',
-}
-const purposes: Readonly<Record<string, string>> = { match: 'matches', everyday: 'everyday wear' }
-const pairFor = (role: string): string => `pair for ${purposes[role] ?? term(role)}`
-/** What a question is called in a sentence: 'heel raise', 'pair for matches'. */
-export const questionName = (id: string): string =>
-	id.startsWith('pair.') ? pairFor(id.slice('pair.'.length)) : (questionNames[id] ?? id)
-
-/** Each stands beside the name of its question. */
-const questions = {
-	'question.gate': sentence<{ state: State; action: Action; unasked: number }>({
-		clinician: ({ state, action, unasked }) =>
-			state === 'not-established'
-				? `Not established, ${count(unasked, 'core question')} not asked.`
-				: state === 'held'
-					? `A warning sign holds back part of the plan; ${actionWords[action]}.`
-					: action === 'proceed'
-						? 'No warning sign found.'
-						: `${capital(actionWords[action])}.`,
-	}),
-	'question.complaint': sentence<{ complaint: string; steps: number }>({
-		clinician: ({ complaint, steps }) =>
-			`${complaint === '' ? 'None recorded' : capital(complaint.replace(/\.$/, ''))}` +
-			`${steps > 0 ? `; a return to play in ${count(steps, 'week')}` : ''}.`,
-	}),
-	'question.size': sentence<{ insideLengthMm: Span | false }>({
-		clinician: ({ insideLengthMm }) =>
-			insideLengthMm
-				? `Look for ${amount(insideLengthMm.min, 'mm').replace(' mm', '')} to ` +
-					`${amount(insideLengthMm.max, 'mm')} inside.`
-				: cautionsAlone,
-	}),
-	'question.raise': sentence<{
-		leftMm: number
-		rightMm: number
-		pairs: number
-		/** A raise is asked for, whether or not a pair can take it. */
-		wanted: boolean
-	}>({
-		clinician: ({ leftMm, rightMm, pairs, wanted }) =>
-			leftMm + rightMm === 0
-				? wanted
-					? 'Asked for, and no pair can take it as it is.'
-					: `None. ${cautionsAlone}`
-				: `Up to ${amount(leftMm, 'mm')} left and ${amount(rightMm, 'mm')} right, in ` +
-					`${count(pairs, 'pair')}.`,
-	}),
-	'question.pair': sentence<{
-		role: string
-		soles: readonly string[]
-		seek: number
-		avoid: number
-		models: number
-	}>({
-		clinician: ({ soles, seek, avoid, models }) =>
-			`${capital(
-				listed([
-					...soles.map((sole) => `${term(sole)} sole`),
-					`${count(seek, 'feature')} to seek`,
-					`${avoid} to avoid`,
-					...(models > 0 ? [`${count(models, 'model')} to try`] : []),
-				]),
-			)}.`,
-	}),
-	'question.owned': sentence<{
-		pairs: readonly { pair: string; verdict: Verdict }[]
-	}>({
-		clinician: ({ pairs }) =>
-			pairs.length === 0
-				? cautionsAlone
-				: `${capital(
-						pairs.map(({ pair, verdict }) => `${pair}: ${verdictWords[verdict]}`).join('; '),
-					)}.`,
-	}),
-	'question.insert': sentence<{ left: number; right: number }>({
-		clinician: ({ left, right }) =>
-			left + right === 0
-				? `None. ${cautionsAlone}`
-				: `${count(left, 'element')} left, ${right} right.`,
-	}),
-	'question.changes': sentence<{ changes: number; lacings: number }>({
-		clinician: ({ changes, lacings }) =>
-			changes + lacings === 0
-				? cautionsAlone
-				: `${listed([
-						...(changes > 0 ? [count(changes, 'change')] : []),
-						...(lacings > 0 ? [count(lacings, 'way to lace', 'ways to lace')] : []),
-					])}.`,
-	}),
-	'question.lacing': sentence<{ lacings: number }>({
-		clinician: ({ lacings }) =>
-			lacings === 0 ? cautionsAlone : `${count(lacings, 'way to lace', 'ways to lace')}.`,
-	}),
-	'question.review': sentence<{ date: string }>({
-		clinician: ({ date }) =>
-			date === '' ? `No date asked for. ${cautionsAlone}` : `By ${day(date)}.`,
-	}),
-	'question.held': sentence<{ question: string }>({
-		clinician: () => waits,
-	}),
-}
 interface Care {
 	clinician: string
 	player: string
@@ -232,6 +107,6 @@ const priorities = {
 	}),
 }
 export const prescriptionSentences = {
-	...questions,
+	...questionSentences,
 	...priorities,
 } satisfies Readonly<Record<string, Sentence<never>>>

@@ -78,9 +78,22 @@ export const problemWords = {
 		'after the visit',
 		({ visitDate }) => `${visitDate} or earlier`,
 	),
-	'too-long-ago': words<{ mostYears: number; visitDate: string }>(
-		({ mostYears }) => `more than ${mostYears} years before the visit`,
-		({ mostYears, visitDate }) => `a birth date within ${mostYears} years of ${visitDate}`,
+	'still-to-come': words<{ on: string }>('still to come', ({ on }) => `${on} or earlier`),
+	'too-long-ago': words<{ mostYears: number; on: string }>(
+		({ mostYears, on }) => `more than ${mostYears} years before ${on}`,
+		({ mostYears, on }) => `a birth date within ${mostYears} years of ${on}`,
+	),
+	'not-in-a-name': words<{ sign: string }>(
+		({ sign }) => `holds ${sign}, which is no part of a name`,
+		() => 'letters, marks and blanks of any script',
+	),
+	'not-printed': words<{ letters: string; isSpelt: boolean }>(
+		({ letters }) => `no font of the pages has its letters (${letters})`,
+		({ isSpelt }) =>
+			isSpelt
+				? 'the name as it is, with its spelling in Latin letters beside it (latinName; in a list the columns ' +
+					'Latin given name, Latin family name, Latin guardian)'
+				: 'letters that the pages can print, such as Latin ones',
 	),
 	'not-below-length': words<{ reading: number; heelToToeMm: number }>(
 		({ reading }) => `not below heel to toe (reading ${reading})`,

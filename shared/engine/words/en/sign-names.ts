@@ -19,6 +19,16 @@ export const signNames: Readonly<Record<string, string>> = {
 	'no-insert-yet': 'signs to be looked into before anything goes under the foot',
 	'swollen-foot': 'swollen or freshly injured foot',
 	'bone-stress-recovering': 'stress fracture that heals',
+	'fresh-injury': 'an injury that is not settled yet',
+	// questions whose own words are too long for a list
+	boneStressHighRisk: 'bone pain at a high-risk site',
+	boneStressLowRisk: 'bone pain at another site of foot or shin',
+	achillesRuptureSuspected: 'sudden calf or Achilles pop',
+	syndesmosisSuspected: 'signs of a high ankle sprain',
+	lisfrancSuspected: 'midfoot pain after a twist or load',
+	fluoroquinolone: 'fluoroquinolone antibiotic',
+	corticosteroidInjection: 'corticosteroid injected near a tendon',
+	corticosteroidLongTerm: 'corticosteroid for long',
 	// signs of the screening
 	'ottawa-met': 'Ottawa rule met',
 	'ottawa-incomplete': 'Ottawa rule not finished',

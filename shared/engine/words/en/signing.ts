@@ -5,7 +5,7 @@ import { privateTopicAt } from '../../visit/private.ts'
 import { sentence } from '../sentence.ts'
 import { amount, listed } from './format.ts'
 import { coreQuestionNames } from './gate.ts'
-import { questionName } from './prescription.ts'
+import { questionName } from './question-names.ts'
 import { actionWords } from './terms.table.ts'
 import { entryName, entryWords } from './typed-twice.ts'
 
@@ -51,6 +51,11 @@ export const signingSentences = {
 		clinician: ({ fields }) =>
 			`Fields that are not a value yet: ${fields}. Correct or clear each one.`,
 	}),
+	'signing.condition-without-status': sentence<{ conditions: number }>({
+		clinician: ({ conditions }) =>
+			`Conditions of which nobody said how they stand: ${conditions}. Choose current, recovering ` +
+			'or past, or take the condition out.',
+	}),
 	'signing.changed-without-words': sentence<{ finding: string }>({
 		clinician: ({ finding }) =>
 			`A changed line has no words (${finding}). Write the words that stand, or accept or drop it.`,
@@ -66,14 +71,64 @@ export const signingSentences = {
 		clinician: ({ action }) =>
 			`Screening asks for ${actionWords[action]}. Write in Decide what was done about it.`,
 	}),
+	'signing.told-nobody': sentence({
+		clinician: () => 'It is not noted to whom it was explained. Tick who was told.',
+	}),
+	'signing.told-unnamed': sentence({
+		clinician: () => 'Someone else was told, without a name. Write the name.',
+	}),
+	'signing.guardian-unnamed': sentence({
+		clinician: () => 'The name of the guardian is missing. Write it.',
+	}),
+	'signing.told-nothing': sentence({
+		clinician: () =>
+			'It is not noted what was explained. Tick it: the plan, other options, doing nothing, risks.',
+	}),
+	'signing.no-answer': sentence({
+		clinician: () => 'The answer is not noted. Choose agreed, agreed in part, or declined.',
+	}),
+	'signing.declined-what': sentence({
+		clinician: () => 'What was not agreed to is empty. Write what was declined.',
+	}),
+	'signing.answer-by-nobody': sentence({
+		clinician: () => 'It is not noted whose answer it is. Tick who agreed or declined.',
+	}),
+	'signing.answer-by-unnamed': sentence({
+		clinician: () => 'Someone else answered. Write the name, and what gives the right to consent.',
+	}),
+	'signing.competence-not-judged': sentence<{ alone: boolean }>({
+		clinician: ({ alone }) =>
+			(alone ? 'A minor answered without a guardian' : 'A minor disagrees with the guardian') +
+			': competence for this decision is not judged. Judge it and write the grounds' +
+			(alone ? ', or involve a guardian.' : '.'),
+	}),
+	'signing.not-competent-alone': sentence({
+		clinician: () =>
+			'The player is judged not competent for this decision and answered alone. Ask a guardian, or ' +
+			'someone else with the right to consent.',
+	}),
+	'signing.interpreter-child': sentence({
+		clinician: () =>
+			'An interpreter is never under 18, and never a child, brother or sister of the player. Explain ' +
+			'it again through another interpreter, by telephone if need be.',
+	}),
+	'signing.interpreter-unnamed': sentence({
+		clinician: () => 'An interpreter was present. Write the name or number, and choose who it is.',
+	}),
+	'signing.interpreter-why': sentence({
+		clinician: () => 'An interpreter was needed and there was none. Write why.',
+	}),
+	'signing.chaperone-unnamed': sentence({
+		clinician: () => 'A chaperone was accepted, without a name. Write the name.',
+	}),
+	'signing.chaperone-why': sentence({
+		clinician: () => 'No chaperone was offered. Write why.',
+	}),
 	'signing.typed-twice': sentence<TwoTyped>({
 		clinician: ({ keys, pair, stands, other }) =>
 			privateTopicAt(keys.slice(1).join('.')) === 'safeguarding'
 				? 'An entry for clinicians alone was typed twice. A clinician keeps one of the two.'
 				: `${entryName(keys, pair)} was typed twice: ${entryWords(stands, keys)} stands, ` +
 					`${entryWords(other, keys)} was typed too. Keep one of the two, above.`,
-	}),
-	'signing.consent-not-noted': sentence({
-		clinician: () => 'Consent is not noted. Tick it once it was given and noted.',
 	}),
 }

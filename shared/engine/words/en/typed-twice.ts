@@ -6,8 +6,8 @@ import { termWords } from '../../visit/terms.ts'
 import { visitSchema } from '../../visit/visit.ts'
 import { amount, capital } from './format.ts'
 import { coreQuestionNames } from './gate.ts'
-import { questionName } from './prescription.ts'
 import { questionHeadings } from './question-headings.table.ts'
+import { questionName } from './question-names.ts'
 
 type Node = Entry | Tree | null
 const isEntry = (node: Node): node is Entry => Array.isArray(node)

@@ -252,6 +252,11 @@ export const workSentences = {
 	...lacingSentences,
 	...cautions,
 }
+/** What a change or a lacing is called, by its id; one this version does not know, by that. */
+export function workName(id: string): string {
+	const named: Readonly<Record<string, { clinician: (filling: never) => string }>> = workSentences
+	return named[`work.${id}.name`]?.clinician({} as never) ?? id.replaceAll('-', ' ')
+}
 /** Names of its numbers that are no measure of the visit. */
 export const workReadings = {
 	heelRaiseProposedMm: 'heel raise proposed',

@@ -1,0 +1,119 @@
+/** What stands first on a player's page, made from the records as far as who works here may read. */
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import {
+	pairsInFew,
+	planInFew,
+	reviewInFew,
+	type SignedPlan,
+	sizesInFew,
+} from '../../../shared/desk/players/plan-in-few.ts'
+import type { PlayerSummary, SummarySent } from '../../../shared/desk/players/summary.ts'
+import { type Role, treating } from '../../../shared/desk/workplace/call.ts'
+import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { assessmentOf } from '../records/assessment.ts'
+import type { Deps } from '../records/deps.ts'
+import type { Memory } from '../records/memory.ts'
+import { Refusal } from '../records/refusal.ts'
+import { tryVisit } from '../visits/reading.ts'
+import { type VisitLine, visitsOf } from '../visits/visits.ts'
+
+type Needs = Pick<Memory, 'outbox' | 'people' | 'players'>
+/** Visits whose lengths stand beside one another: a choice of this program. */
+const mostVisits = 6
+/** Sendings that are listed; the outbox has them all. A choice of this program. */
+const mostSent = 30
+
+/** A signed visit that can be read, or why it cannot. */
+type ReadPlan = { visitId: string; signed: SignedPlan } | { trouble: string }
+function readPlan(deps: Deps, line: VisitLine): ReadPlan {
+	const read = tryVisit(deps, line)
+	if ('trouble' in read) return read
+	const { visitId, visit, decisions } = read.visit
+	try {
+		return { visitId, signed: { visit, decisions, assessment: assessmentOf(read.visit) } }
+	} catch (error) {
+		if (!(error instanceof Refusal)) throw error
+		return { trouble: error.message }
+	}
+}
+const seesPlans = (role: Role): boolean => treating.includes(role)
+
+export function summaryOf(
+	memory: Needs,
+	deps: Deps,
+	{ playerId }: InputOf<'players.summary'>,
+): OutputOf<'players.summary'> {
+	const { players, people } = memory
+	players.entry(playerId)
+	const plans = visitsOf(players, deps, playerId)
+		.filter(({ inError }) => !inError)
+		.slice(0, mostVisits)
+		.map((line) => readPlan(deps, line))
+	const sent = sentOf(memory, deps, playerId)
+	const due = dueOf(plans[0], dayHere(deps.now()))
+	// when to come again, and nothing of why: that is for those who treat
+	if (!seesPlans(people.acts().role)) {
+		const { date, isOverdue } = due ?? {}
+		const day = date !== undefined && isOverdue !== undefined && { due: { date, isOverdue } }
+		return { ...day, sent, sizes: [], troubles: [] }
+	}
+	return {
+		...planPart(plans[0]),
+		...(due && { due }),
+		sent,
+		sizes: plans.flatMap((read) => ('signed' in read ? (sizesInFew(read.signed) ?? []) : [])),
+		troubles: plans.flatMap((read) => ('trouble' in read ? [read.trouble] : [])),
+	}
+}
+function planPart(last: ReadPlan | undefined): Pick<PlayerSummary, 'plan'> {
+	if (!last || 'trouble' in last) return {}
+	const { visitId, signed } = last
+	const { visitDate } = signed.visit
+	return { plan: { visitId, visitDate, ...planInFew(signed), pairs: pairsInFew(signed) } }
+}
+function dueOf(last: ReadPlan | undefined, today: string): PlayerSummary['due'] {
+	const review = last && 'signed' in last ? reviewInFew(last.signed) : undefined
+	return review && { ...review, isOverdue: review.date < today }
+}
+const ways: Readonly<Record<string, SummarySent['way']>> = {
+	print: 'print',
+	export: 'export',
+	send: 'smtp',
+	'by-hand': 'hand-over',
+}
+/** What left or waits in the outbox, and what was handed over without it; newest first. */
+function sentOf(
+	{ outbox, players }: Pick<Memory, 'outbox' | 'players'>,
+	{ openAbout }: Deps,
+	playerId: string,
+): SummarySent[] {
+	const ids = players.idsOf(playerId)
+	const items = outbox.items
+		.all()
+		.filter((item) => ids.includes(item.playerId))
+		.map(
+			({ itemId, kind, recipient, state, channel, createdAt, history }): SummarySent => ({
+				itemId,
+				kind,
+				to: recipient.name,
+				at: history.at(-1)?.at ?? createdAt,
+				state,
+				way: channel,
+			}),
+		)
+	const byHand = ids
+		.flatMap((id) => openAbout('sending', id).records)
+		.filter(({ value }) => value.itemId === undefined)
+		.map(
+			({ value }): SummarySent => ({
+				kind: 'player',
+				to: value.recipient,
+				at: value.at,
+				state: 'handed-over',
+				way: ways[value.channel] ?? 'hand-over',
+			}),
+		)
+	return [...items, ...byHand]
+		.sort((left, right) => (left.at < right.at ? 1 : -1))
+		.slice(0, mostSent)
+}

@@ -1,0 +1,164 @@
+/** One pair: what is said of it, six places that stand open, and the rest folded. */
+import { Box, Button, Typography } from '@mui/material'
+import { type ReactNode, useId, useState } from 'react'
+import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
+import { rounded } from '../../../shared/engine/visit/sides.ts'
+import { termWords } from '../../../shared/engine/visit/terms.ts'
+import { type Pair, visitSchema } from '../../../shared/engine/visit/visit.ts'
+import { DenseField, DenseGrid, Labelled } from '../../parts/DenseField.tsx'
+import { dayInWords } from '../../parts/dates.ts'
+import { readPath, withValue } from '../../parts/draft-path.ts'
+import { SeveralOf } from '../../parts/measure/Toggles.tsx'
+import { unitShown } from '../../parts/units.ts'
+import { verdictWords } from './decide/proposalWords.ts'
+import { type PairField, pairFolds, pairHints, pairPlaces } from './pairFields.table.ts'
+import type { DraftProps, StepProps } from './stepProps.ts'
+
+interface PairProps extends DraftProps {
+	index: number
+}
+interface PairRowProps extends PairProps, Partial<Pick<StepProps, 'assessment'>> {
+	remove: () => void
+}
+export function PairRow({ remove, assessment, ...pair }: PairRowProps) {
+	const { draft, index } = pair
+	const name = draft.visit.footwear?.[index]?.name ?? `Pair ${index + 1}`
+	return (
+		<Box
+			component="section"
+			aria-label={name}
+			sx={{ borderLeft: 3, borderColor: 'divider', pl: 1.5, py: 0.5 }}
+		>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', columnGap: 1.5 }}>
+				<Typography variant="h3">{name}</Typography>
+				<Verdict {...pair} assessment={assessment} />
+				<Button size="small" onClick={remove} aria-label={`Remove ${name}`} sx={{ ml: 'auto' }}>
+					Remove
+				</Button>
+			</Box>
+			<Places {...pair} />
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', columnGap: 1 }}>
+				{pairFolds.map(({ title, fields }) => (
+					<Fold key={title} title={title} name={`${title}: ${name}`} fields={fields} {...pair} />
+				))}
+			</Box>
+		</Box>
+	)
+}
+/** What becomes of it and the room in it, as far as that is known. */
+function Verdict({ draft, index, assessment }: PairProps & Pick<PairRowProps, 'assessment'>) {
+	const id = draft.visit.footwear?.[index]?.id
+	const owned = assessment?.prescription.owned.find((pair) => pair.id === id)
+	const roomMm = assessment?.footwear.current.find((pair) => pair.id === id)?.toeRoomMm
+	const said = [
+		roomMm === undefined ? '' : `${rounded(roomMm, 1)} mm of room`,
+		owned && verdictWords[owned.verdict] + (owned.by ? ` by ${dayInWords(owned.by)}` : ''),
+	].filter(Boolean)
+	return (
+		<Typography
+			variant="body2"
+			color="text.secondary"
+			sx={{ flex: '1 1 12rem', fontVariantNumeric: 'tabular-nums' }}
+		>
+			{said.join(', ')}
+		</Typography>
+	)
+}
+const lists: readonly PairField[] = ['roles', 'damage']
+function Field({ field, index, draft, change }: PairProps & { field: PairField }) {
+	const path = `footwear.${index}.${field}`
+	const hint = pairHints[field]
+	if (!lists.includes(field))
+		return (
+			<DenseField path={path} hint={hint} whole={field === 'note'} draft={draft} change={change} />
+		)
+	const { title, options } = fieldMeta(visitSchema, path)
+	return (
+		<Labelled title={title} hint={hint} whole={field === 'damage'}>
+			<SeveralOf
+				name={title}
+				path={path}
+				terms={options}
+				chosen={(readPath(draft.visit, path) as readonly string[] | undefined) ?? []}
+				choose={(terms) => change((now) => withValue(now, path, terms))}
+			/>
+		</Labelled>
+	)
+}
+/** Two columns; fields that belong together share a place. */
+const Places = (pair: PairProps): ReactNode => (
+	<DenseGrid columnRem={14}>
+		{pairPlaces.map((fields) => (
+			<Box key={fields[0]} sx={{ ...shared, gridTemplateColumns: `repeat(${fields.length}, 1fr)` }}>
+				{fields.map((field) => (
+					<Field key={field} field={field} {...pair} />
+				))}
+			</Box>
+		))}
+	</DenseGrid>
+)
+const shared = {
+	display: 'grid',
+	gridTemplateRows: 'subgrid',
+	gridRow: 'span 2',
+	columnGap: 1,
+	minWidth: 0,
+}
+/** 'Minutes worn 1200 min'; '' where nothing stands in it. */
+function heldIn(pair: Pair, field: PairField): string {
+	const value = pair[field]
+	if (value === undefined || typeof value === 'object') {
+		const terms = Array.isArray(value) ? value.filter((one) => typeof one === 'string') : []
+		return terms.map(termWords).join(', ')
+	}
+	const { title, kind, unit } = fieldMeta(visitSchema, `footwear.0.${field}`)
+	if (kind === 'yesNo') return value ? title.toLowerCase() : `${title.toLowerCase()}: no`
+	const shown = kind === 'date' ? dayInWords(String(value)) : String(value)
+	return `${title.toLowerCase()} ${shown} ${kind === 'number' ? unitShown(unit) : ''}`.trim()
+}
+interface FoldProps extends PairProps {
+	title: string
+	/** What the button is called. */
+	name: string
+	fields: readonly PairField[]
+}
+/** Folded it says what it holds, so that nothing is hidden. */
+function Fold({ title, name, fields, ...rest }: FoldProps) {
+	const { draft, index } = rest
+	const [open, setOpen] = useState(false)
+	const id = useId()
+	const pair = draft.visit.footwear?.[index]
+	const held = pair ? fields.map((field) => heldIn(pair, field)).filter(Boolean) : []
+	const unread = fields.filter((field) => draft.raw[`footwear.${index}.${field}`] !== undefined)
+	const holds = [...held, ...(unread.length > 0 ? [`${unread.length} not readable yet`] : [])]
+	return (
+		<Box sx={{ flex: open || holds.length > 0 ? '1 1 100%' : '0 1 auto' }}>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', columnGap: 1 }}>
+				<Button
+					size="small"
+					aria-label={name}
+					aria-expanded={open}
+					aria-controls={id}
+					onClick={() => setOpen(!open)}
+					sx={{ px: 1 }}
+				>
+					{title}
+				</Button>
+				{!open && holds.length > 0 && (
+					<Typography variant="body2" color="text.secondary" sx={{ flex: '1 1 10rem' }}>
+						{holds.join('; ')}
+					</Typography>
+				)}
+			</Box>
+			<Box id={id} hidden={!open}>
+				{open && (
+					<DenseGrid columnRem={10}>
+						{fields.map((field) => (
+							<Field key={field} field={field} {...rest} />
+						))}
+					</DenseGrid>
+				)}
+			</Box>
+		</Box>
+	)
+}
