@@ -128,17 +128,18 @@ export function FieldRow({
 			{/* a number alone is as wide as one of two */}
 			<RowColumns label={<RowLabel {...label} />} two={isNumber || paths.length === 2}>
 				{paths.map((path, index) => (
-					<Box key={path}>
-						<MeasureField
-							path={path}
-							draft={rest.draft}
-							change={rest.change}
-							before={rest.before?.[index]}
-						/>
-						<TypedTwiceAt path={path} draft={rest.draft} change={rest.change} />
-					</Box>
+					<MeasureField
+						key={path}
+						path={path}
+						draft={rest.draft}
+						change={rest.change}
+						before={rest.before?.[index]}
+					/>
 				))}
 			</RowColumns>
+			{paths.map((path) => (
+				<TypedTwiceAt key={path} path={path} draft={rest.draft} change={rest.change} />
+			))}
 		</Box>
 	)
 }

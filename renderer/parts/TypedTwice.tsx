@@ -18,8 +18,7 @@ const typedBy = (by: string, at: string): string => `${by || 'somebody'}, ${cloc
 const belongsNowhere =
 	'This cannot be taken any more: what it belonged to was taken out. Type it again where it belongs.'
 
-/** @param named whether the entry is named: beside its field it is not */
-function Settle({ line, draft, change, named }: SettleProps & { named: boolean }) {
+function Settle({ line, draft, change }: SettleProps) {
 	const [says, setSays] = useState('')
 	const { keys, pair, stands, other } = twoOf(draft, line)
 	const name = entryName(keys, pair)
@@ -32,9 +31,8 @@ function Settle({ line, draft, change, named }: SettleProps & { named: boolean }
 	return (
 		<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', columnGap: 1 }}>
 			<Typography variant="body2" sx={{ flex: '1 1 18rem' }}>
-				{named ? <strong>{name}: </strong> : 'Typed twice: '}
-				{kept} stands ({typedBy(line.standsBy, line.standsAt)}); {taken} was typed too (
-				{typedBy(line.by, line.at)}).
+				<strong>{name}:</strong> {kept} stands ({typedBy(line.standsBy, line.standsAt)}); {taken}{' '}
+				was typed too ({typedBy(line.by, line.at)}).
 				{says === '' ? null : (
 					<Box component="span" role="alert" sx={{ display: 'block', color: 'error.main' }}>
 						{says}
@@ -59,10 +57,10 @@ const keyOf = ({ path, at, is }: TypedTwice): string => `${path} ${at} ${is}`
 /** All entries of the draft that were typed twice, each by its name. */
 export function AllTypedTwice({ draft, change }: Draft) {
 	return (draft.typedTwice ?? []).map((line) => (
-		<Settle key={keyOf(line)} {...{ line, draft, change }} named />
+		<Settle key={keyOf(line)} {...{ line, draft, change }} />
 	))
 }
-/** Those of one field, beside it. @param path of the field in the visit */
+/** Those of one field, below its row. @param path of the field in the visit */
 export function TypedTwiceAt({ path, draft, change }: Draft & { path: string }) {
 	if (!draft.typedTwice) return null
 	const at = keysOfField(path, rowNames(draft))?.join('.')
@@ -71,7 +69,7 @@ export function TypedTwiceAt({ path, draft, change }: Draft & { path: string }) 
 	return (
 		<Box sx={{ borderLeft: 3, borderColor: 'warning.main', pl: 1, mb: 1 }}>
 			{lines.map((line) => (
-				<Settle key={keyOf(line)} {...{ line, draft, change }} named={false} />
+				<Settle key={keyOf(line)} {...{ line, draft, change }} />
 			))}
 		</Box>
 	)
