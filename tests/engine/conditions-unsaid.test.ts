@@ -37,7 +37,7 @@ it('changes nothing but what is missing, whatever else is recorded', () => {
 })
 describe('the visit', () => {
 	const blocksOf = (visit: Visit) =>
-		signingBlocks({ decisions: noDecisions, raw: {} }, assess(visit), protocol)
+		signingBlocks({ visit, decisions: noDecisions, raw: {} }, assess(visit), protocol)
 			.filter(({ code }) => code === 'signing.condition-without-status')
 			.map(({ path, says }) => [path, says])
 	const at = demoVisit.conditions?.length ?? 0

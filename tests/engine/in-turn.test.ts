@@ -52,7 +52,7 @@ describe('what others answer', () => {
 		expect(pair.prescription.pairs[0]?.insideLengthMm).toEqual(longer)
 		expect(idsOf(openNow(assessment, decisions))).toContain('pair.match')
 		expect(idsOf(openNow(assessment, decisions))).not.toContain('raise')
-		const codes = signingBlocks({ decisions, raw: {} }, assessment, openProtocol())
+		const codes = signingBlocks({ visit, decisions, raw: {} }, assessment, openProtocol())
 		expect(codes.map(({ code }) => code)).toContain('signing.open-questions')
 		// answered again about what is put now
 		const again = now(decisions)

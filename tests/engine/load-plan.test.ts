@@ -76,7 +76,14 @@ describe('what the clinician sets', () => {
 	it('stands in the plan and on the page of the player, in order', () => {
 		expect(decisionsSchema.safeParse(decisions).error?.issues).toBeUndefined()
 		expect(settledPlan(assessment, decisions).load?.own).toEqual(load)
-		const page = playerReport({ visit, assessment, decisions, clinic, signedAt: undefined })
+		const page = playerReport({
+			visit,
+			assessment,
+			decisions,
+			clinic,
+			signedAt: undefined,
+			draft: false,
+		})
 		const texts = textsIn([page.blocks], new Set())
 		expect(texts).toEqual(
 			expect.arrayContaining([

@@ -59,7 +59,7 @@ describe('what is missing', () => {
 		const lacks = lacksOf(
 			asked,
 			{},
-			asked.map((path) => ({ path })),
+			asked.map((path) => ({ path, says: '' })),
 		)
 		expect(shortNames(lacks)).toEqual(['Ball width, both', 'Heel to ball, left'])
 	})
@@ -68,7 +68,7 @@ describe('what is missing', () => {
 		const lacks = lacksOf(
 			asked,
 			raw,
-			asked.slice(1).map((path) => ({ path })),
+			asked.slice(1).map((path) => ({ path, says: '' })),
 		)
 		expect(lacks.map(({ name, unread }) => [name, unread])).toEqual([
 			['Ball width, right', true],
@@ -80,7 +80,7 @@ describe('what is missing', () => {
 		const lacks = lacksOf(
 			paths,
 			{},
-			paths.map((path) => ({ path })),
+			paths.map((path) => ({ path, says: '' })),
 		)
 		expect(shortNames(lacks)).toEqual(['Surfaces', 'Pairs owned', 'Warning signs'])
 	})
