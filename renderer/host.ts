@@ -44,6 +44,18 @@ export async function call<N extends CallName>(name: N, input: InputOf<N>): Prom
 	if (!answer.ok) throw new HostRefusal(answer.code, answer.message, answer.problems)
 	return answer.value as OutputOf<N>
 }
+/** Tells the host something as the page goes: no answer is waited for. */
+export function tell<N extends CallName>(name: N, input: InputOf<N>): void {
+	const told = window.lastwright
+		? window.lastwright.call(name, input)
+		: fetch(`/call/${name}`, {
+				method: 'POST',
+				headers: { 'content-type': 'application/json' },
+				body: JSON.stringify(input),
+				keepalive: true,
+			})
+	told.catch(() => {})
+}
 /** The sentences of a failure, the problems named after it. */
 export function wordsOf(error: unknown): string {
 	if (error instanceof HostRefusal)

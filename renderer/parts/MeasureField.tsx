@@ -13,6 +13,7 @@ import { UnlessNotToday } from './measure/NotToday.tsx'
 import { Position } from './measure/Position.tsx'
 import { Reading } from './measure/Reading.tsx'
 import { YesNo } from './measure/YesNo.tsx'
+import { TypedTwiceAt } from './TypedTwice.tsx'
 import { unitShown } from './units.ts'
 
 export { undone } from './measure/undone.ts'
@@ -136,6 +137,9 @@ export function FieldRow({
 					/>
 				))}
 			</RowColumns>
+			{paths.map((path) => (
+				<TypedTwiceAt key={path} path={path} draft={rest.draft} change={rest.change} />
+			))}
 		</Box>
 	)
 }

@@ -106,7 +106,7 @@ describe('what a window takes in', () => {
 				const mine = draftOf(mixed(start, one, of))
 				const theirs = draftOf(mixed(start, two, to))
 				const direct = joined({ base, mine, theirs })
-				const window = takeIn({ base, mine, theirs }, undefined)
+				const window = takeIn({ base, mine, theirs }, [])
 				const later = joined({ base: window.base, mine: window.content, theirs })
 				expect(leaves(later.content)).toEqual(leaves(direct.content))
 				expect(later.twice).toEqual(direct.twice)

@@ -167,11 +167,11 @@ describe('what a window takes in', () => {
 	it('never changes what is under the hand, and shows it once the hand is gone', () => {
 		const base = bare({ body: { massKg: 50 } })
 		const theirs = bare({ body: { massKg: 52, statureCm: 160 } })
-		const held = takeIn({ base, mine: base, theirs }, 'visit.body.massKg')
+		const held = takeIn({ base, mine: base, theirs }, ['visit.body.massKg'])
 		expect(held.content.visit.body).toEqual({ massKg: 50, statureCm: 160 })
 		expect(held.base.visit.body).toEqual({ massKg: 50, statureCm: 160 })
 		expect(held.waits).toBe(true)
-		const left = takeIn({ base: held.base, mine: held.content, theirs }, undefined)
+		const left = takeIn({ base: held.base, mine: held.content, theirs }, [])
 		expect(left).toEqual({ content: theirs, base: theirs, waits: false })
 	})
 	it('keeps the place of its own items, and holds a whole list while a hand is in it', () => {
@@ -180,11 +180,11 @@ describe('what a window takes in', () => {
 		const mine = bare({ conditions: [row('hallux-valgus')] })
 		const theirs = bare({ conditions: [row('plantar-heel-pain')] })
 		const three = { base: bare(), mine, theirs }
-		expect(takeIn(three, undefined).content.visit.conditions).toEqual([
+		expect(takeIn(three, []).content.visit.conditions).toEqual([
 			row('hallux-valgus'),
 			row('plantar-heel-pain'),
 		])
-		expect(takeIn(three, 'visit.conditions').content).toEqual(mine)
+		expect(takeIn(three, ['visit.conditions']).content).toEqual(mine)
 	})
 })
 describe('an entry that was typed twice', () => {

@@ -52,7 +52,7 @@ describe('several readings', () => {
 	it('are typed in one field, and stand in the file as they were read', () => {
 		for (const key of keys)
 			expect(judge(`body.${key}`, body[key].join(' '))).toEqual({ value: body[key] })
-		expect(judge('body.motherStatureCm', '165 166').error).toContain('one value')
+		expect(judge('body.motherStatureCm', '165 166').error).toContain('One value')
 		expect(visit(body).body).toEqual(body)
 	})
 	it('count by their mean, and the working says so', () => {

@@ -85,12 +85,13 @@ describe('a signed visit', () => {
 					amends: { visitId, visitDate: first.visit.visitDate, version: 1 },
 				}),
 			])
-			expect((await app.refused('visits.sign', { draftId })).problems).toEqual([
-				{
-					path: 'decisions.consentNoted',
-					message: expect.stringContaining('Consent is not noted'),
-				},
-			])
+			// what was agreed to is asked anew for each version
+			expect(draft.content.decisions).not.toHaveProperty('agreement')
+			expect(
+				(await app.refused('visits.sign', { draftId })).problems?.map(({ path }) => path),
+			).toEqual(
+				['explainedTo', 'explained', 'answer', 'by'].map((key) => `decisions.agreement.${key}`),
+			)
 			await app.ask('drafts.save', {
 				draftId,
 				content: {

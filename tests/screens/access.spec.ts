@@ -195,9 +195,9 @@ test.describe('every screen of the open workstation', () => {
 			await page.keyboard.type(typed)
 			await page.keyboard.press('Enter')
 		}
-		await expect(page.getByRole('complementary', { name: 'Findings' })).toContainText(
-			'inside length',
-		)
+		const result = page.getByRole('complementary', { name: 'Result' })
+		await expect(result.getByRole('group', { name: 'Feet' })).toContainText('Inside length')
+		await expect(result.getByRole('region', { name: 'Findings' })).toContainText('inside length')
 		// an error belongs to its field and is announced
 		await write('Heel width, left', '655')
 		const wrong = page.getByRole('textbox', { name: 'Heel width, left', exact: true })
@@ -206,8 +206,13 @@ test.describe('every screen of the open workstation', () => {
 		await expect(page.getByRole('alert').filter({ hasText: '655 is outside' })).toHaveCount(1)
 		await wrong.press('Backspace')
 		await expect(page.getByRole('alert')).toHaveCount(0)
-		await steps.getByRole('button', { name: 'Ankles', exact: true }).press('Enter')
-		await page.getByRole('textbox', { name: 'Knee to wall, left', exact: true }).focus()
+		// gone on to, the next step begins at its first field, within a group that names the step
+		await press('button', 'On to Ankles')
+		await expect(
+			page
+				.getByRole('group', { name: 'Ankles', exact: true })
+				.getByRole('textbox', { name: 'Knee to wall, left', exact: true }),
+		).toBeFocused()
 		for (const typed of ['6.1 6.3 6.2', '8.4 8.2 8.4']) {
 			await page.keyboard.type(typed)
 			await page.keyboard.press('Enter')

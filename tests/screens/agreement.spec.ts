@@ -44,7 +44,7 @@ const agreementOf = async (page: Page, playerId: string) => {
 	return decisions.agreement
 }
 const onDemo = async (page: Page, doing: () => Promise<void>) => {
-	page.setDefaultTimeout(15_000)
+	page.setDefaultTimeout(30_000)
 	const host = await startHost('--demo')
 	try {
 		await page.goto(host.url)

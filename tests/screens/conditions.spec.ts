@@ -46,9 +46,24 @@ test('a condition is found by another name, its side asked, its questions opened
 		await expect(heel.getByRole('button', { pressed: true, name: /Left|Right|Both/ })).toHaveCount(
 			0,
 		)
-		await expect(heel.getByRole('status')).toHaveCount(2)
+		// nothing is filled in: no status and no pain either
+		await expect(heel.getByRole('button', { pressed: true })).toHaveCount(0)
+		await expect(heel.getByRole('textbox', { name: 'Worst pain' })).toHaveValue('')
+		await expect(heel.getByText(/Choose side and status/)).toBeVisible()
+		await expect(page.getByText(/Missing:.*The status of calcaneal apophysitis/)).toBeVisible()
+		await expect(heel).toContainText('Open on Flags, to be asked with it')
+		await visitSaved(page, ({ conditions }) => conditions, [
+			{ condition: 'calcaneal-apophysitis', side: 'none' },
+		])
 		await press('ArrowRight')
 		await press('Space')
+		// Enter goes on: status, then pain
+		await press('Enter')
+		await expect(heel.getByRole('button', { name: 'Current' })).toBeFocused()
+		await press('Space')
+		await press('Enter')
+		await expect(heel.getByRole('textbox', { name: 'Worst pain' })).toBeFocused()
+		// only the age of an adult is still asked
 		await expect(heel.getByRole('status')).toHaveCount(1)
 
 		// what it asks opens by a key, and closes by the same
@@ -76,6 +91,8 @@ test('a condition is found by another name, its side asked, its questions opened
 		await press('Enter')
 		const own = page.getByRole('region', { name: 'Another condition' })
 		await expect(own.getByRole('button', { name: 'Left' })).toBeFocused()
+		await own.getByRole('button', { name: 'Current' }).focus()
+		await press('Space')
 		await own.getByRole('textbox', { name: 'What it is' }).focus()
 		await page.keyboard.type('Os naviculare')
 		await own.getByRole('combobox', { name: 'Seek in a shoe' }).focus()
@@ -89,6 +106,8 @@ test('a condition is found by another name, its side asked, its questions opened
 		await press('Enter')
 		const diabetes = page.getByRole('region', { name: 'Diabetes', exact: true })
 		await expect(diabetes.getByRole('button', { name: 'Left' })).toHaveCount(0)
+		await expect(diabetes.getByRole('button', { name: 'Current' })).toBeFocused()
+		await press('Space')
 		expect(await axe(page, 'conditions')).toEqual([])
 		await shot(page, 'conditions-recorded')
 
@@ -105,7 +124,7 @@ test('a condition is found by another name, its side asked, its questions opened
 		]
 		await visitSaved(page, ({ conditions }) => conditions, recorded)
 		// the questions of diabetes are open among the flags, without a complaint chosen
-		await press('Alt+6')
+		await diabetes.getByRole('button', { name: 'Go to the flags' }).press('Enter')
 		await expect(page.getByRole('heading', { name: 'Diabetes: foot risk' })).toBeVisible()
 		await press('Alt+1')
 

@@ -21,7 +21,7 @@ test('a draft and the trends go on without a damaged visit, and name it', async 
 		await page.reload()
 		await goTo(`#/assessment/${playerId}`)
 		await expect(named).toContainText(/The visit of 18 January 2027 cannot be read/)
-		await expect(page.getByRole('button', { name: 'Next step' })).toBeVisible()
+		await expect(page.getByRole('button', { name: 'On to Flags' })).toBeVisible()
 		await goTo(`#/trends/${playerId}`)
 		await expect(named).toContainText(/The visit of 18 January 2027 cannot be read/)
 		await expect(page.getByText(/Marlowe-Nguyễn, 2 visits/)).toBeVisible()

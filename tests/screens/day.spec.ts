@@ -77,8 +77,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 
 		await palette('this player: assessment', /assessment/)
 		await expect(page.getByRole('navigation', { name: 'Steps' })).toBeVisible()
-		await press('Alt+2')
-		await expect(page.getByRole('heading', { level: 1, name: 'Feet' })).toBeFocused()
+		await press('Alt+3')
 		await tabTo(field(page, 'Heel to toe, left'))
 		await press('Control+a')
 		await enter('247 248')
@@ -86,7 +85,7 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		await enter('24.9 cm 249')
 		await expect(field(page, 'Heel to toe, right')).not.toHaveAttribute('aria-invalid', 'true')
 		await seen('feet')
-		await press('Alt+6')
+		await press('Alt+2')
 		await tabTo(page.getByRole('button', { name: 'I asked them all: the rest are no' }))
 		await press('Enter')
 		await press('Alt+7')

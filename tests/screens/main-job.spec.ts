@@ -71,9 +71,11 @@ test('from the measuring device to the signed report', async ({ page }) => {
 			await page.keyboard.press('Enter')
 		}
 		await expect(field(page, 'Toe depth, left')).toBeFocused()
-		await expect(page.getByText('mean 264.5 mm')).toBeVisible()
-		await expect(page.getByRole('complementary', { name: 'Findings' })).toContainText(
-			'inside length',
+		await expect(page.getByText('mean 264.5')).toBeVisible()
+		const result = page.getByRole('complementary', { name: 'Result' })
+		await expect(result.getByRole('group', { name: 'Feet' })).toContainText('Inside length')
+		await expect(result.getByRole('img', { name: /^Both feet from above/ })).toHaveAccessibleName(
+			/left 264.5 mm long, heel to ball 195 mm, 104 mm wide; right 263 mm long/,
 		)
 
 		// refused in words, kept as typed, and gone once right

@@ -123,7 +123,12 @@ export function saveDraft(
 	)
 	const typed = { playerId, content: whole, amends, window }
 	const { savedAt, revision } = putDraft(memory, deps, typed, draftId, kept)
-	if (window !== undefined) drafts.presence.types(draftId, { ...whoOf(people), window, at })
+	if (window !== undefined) {
+		const looking = { ...whoOf(people), window, at }
+		// going on to another step is no entry
+		const isEntry = !kept || !sameEntries(whole, kept.content)
+		drafts.presence[isEntry ? 'types' : 'looks'](draftId, looking)
+	}
 	return {
 		savedAt,
 		revision,

@@ -140,8 +140,7 @@ export async function signVisit(
 	const pages = await drawWhileUnchanged(memory, deps, draftId, composed)
 	const signed = freeze(composed, moment, person, pages)
 	keepSigned(deps, composed, signed, pages, draftId)
-	const { visitId, signedAt } = signed
-	memory.drafts.drop(draftId, { how: 'signed', visitId, at: signedAt, by: person.name })
+	memory.drafts.drop(draftId, { how: 'signed', at: signed.signedAt, by: person.name })
 	memory.players.visitsChanged(composed.playerId)
 	return { visitId: signed.visitId }
 }

@@ -33,7 +33,7 @@ function asText(value: unknown): string {
 	return Array.isArray(value) ? value.join(' ') : String(value)
 }
 /** What stands in the field: raw text, the reason why it was not measured, or the value. */
-export const storedText = ({ path, draft }: FieldProps): string =>
+export const storedText = ({ path, draft }: Pick<FieldProps, 'path' | 'draft'>): string =>
 	draft.raw[path] ?? draft.visit.notMeasured?.[path] ?? asText(readPath(draft.visit, path))
 
 /** The other side's value by one key; it does nothing where there is none yet. */

@@ -42,9 +42,7 @@ export function StepBody(props: StepBodyProps) {
 	}
 	const heading = useId()
 	const walk = (event: KeyboardEvent<HTMLElement>) => {
-		// what cannot be read is put right before the step is left by Enter
-		if (walkByEnter(event) && event.target instanceof Element && !isWrong(event.target))
-			props.goOn()
+		if (walkByEnter(event)) props.goOn()
 	}
 	return (
 		<Box
@@ -81,7 +79,6 @@ const clearOfHeadAndFoot = {
 	},
 	[narrow]: { '& :is(input, select, textarea, button, a, li)': { scrollMarginBlock: '1rem' } },
 }
-const isWrong = (field: Element): boolean => field.getAttribute('aria-invalid') === 'true'
 
 /** What stands on one step alone. */
 function OfStep(props: StepBodyProps) {

@@ -7,6 +7,7 @@ import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { Lacking } from '../../parts/Lacking.tsx'
 import { PasteBlock, PasteDialog } from '../../parts/PasteDialog.tsx'
+import { AlsoOpen } from './AlsoOpen.tsx'
 import { lacksOf } from './missingWords.ts'
 import { broad, narrow } from './narrow.ts'
 import { focusField } from './nextThing.ts'
@@ -52,7 +53,7 @@ const two = {
 /** Once the record is signed no step can be gone to. */
 const none: readonly Step[] = []
 export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
-	const { content: draft, earlier, draftId, change, saveNow, closed } = open
+	const { content: draft, earlier, draftId, change, saveNow, saveToSign, closed } = open
 	const [signed, setSigned] = useState(false)
 	const [focused, setFocused] = useState('')
 	const [helpOpen, setHelpOpen] = useState(false)
@@ -81,12 +82,14 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	}
 	const help = { focused, helpOpen, setHelpOpen }
 	useWalkKeys({ signed, steps, open, goOn, next, setSaid, ...help })
-	const props: StepProps = { draft, change, assessment, earlier, draftId, playerId, saveNow, goTo }
+	const saves = { saveNow, saveToSign }
+	const props: StepProps = { draft, change, assessment, earlier, draftId, playerId, ...saves, goTo }
 	const result = { step, draft, assessment, trouble, visit, earlier, goTo, ...help }
 	return (
 		<Box sx={frame}>
 			<WalkHead {...{ open, assessment, steps, step, signed, goTo }} />
 			<Lacking says={open.lacking} />
+			<AlsoOpen open={open} />
 			<Box sx={step.wide ? one : two}>
 				<PasteBlock value={paste.takeBlock}>
 					<StepBody
@@ -116,7 +119,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 					toField={(path) => focusField(stepBox.current, path)}
 				/>
 			)}
-			{paste.cells && <PasteDialog cells={paste.cells} close={paste.close} take={paste.take} />}
+			{paste.pasting && <PasteDialog {...paste.pasting} draft={draft} />}
 		</Box>
 	)
 }

@@ -14,6 +14,8 @@ export interface StepProps {
 	playerId: string
 	/** Saves at once; rejects in words where it cannot. */
 	saveNow: () => Promise<void>
+	/** The same before signing: rejects where something came that was not seen. */
+	saveToSign: () => Promise<string>
 	/** @param question which question of Decide opens there */
 	goTo: (step: string, question?: string) => void
 }

@@ -1,9 +1,10 @@
 /** A block of cells pasted over the fields of a step: shown first, then taken in. */
-import { useCallback, useState } from 'react'
+import { useCallback, useMemo, useState } from 'react'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import { visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { undone } from '../../parts/MeasureField.tsx'
-import { applyPaste, type PasteCell, planPaste } from '../../parts/pasteBlock.ts'
+import type { Pasting } from '../../parts/PasteDialog.tsx'
+import { applyPaste, planBlock } from '../../parts/pasteBlock.ts'
 import type { StepProps } from './stepProps.ts'
 import type { Step } from './steps.ts'
 
@@ -11,24 +12,36 @@ import type { Step } from './steps.ts'
 const isNote = (path: string): boolean => fieldMeta(visitSchema, path).note
 
 export function usePaste(step: Step, change: StepProps['change']) {
-	const [cells, setCells] = useState<readonly PasteCell[]>()
+	const [block, setBlock] = useState<{ text: string; at: string }>()
+	const rows = useMemo(
+		() =>
+			step.groups.flatMap((group) =>
+				group.fields
+					.map((row): readonly string[] => row.paths)
+					.filter(([first = '']) => !isNote(first)),
+			),
+		[step],
+	)
 	/** @returns false where the field at `path` is none of this step: the paste is then its own */
 	const takeBlock = useCallback(
 		(path: string, text: string): boolean => {
-			const rows = step.groups.flatMap((group) =>
-				group.fields.map((row) => row.paths).filter(([first]) => !isNote(first)),
-			)
-			if (!rows.some((paths) => (paths as readonly string[]).includes(path))) return false
-			setCells(planPaste(text, rows, path))
+			if (!rows.some((paths) => paths.includes(path))) return false
+			setBlock({ text, at: path })
 			return true
 		},
-		[step],
+		[rows],
 	)
-	const close = () => setCells(undefined)
-	const take = () => {
-		if (cells) change((now) => applyPaste(now, cells))
-		dispatchEvent(new Event(undone))
-		close()
+	const close = () => setBlock(undefined)
+	return { takeBlock, pasting: block && pastingOf(block) }
+
+	function pastingOf({ text, at }: { text: string; at: string }): Pasting {
+		const plan = planBlock(text, rows, at)
+		const take = () => {
+			change((now) => applyPaste(now, plan.cells))
+			dispatchEvent(new Event(undone))
+			close()
+		}
+		const moveTo = (path: string) => setBlock({ text, at: path })
+		return { plan, at, fields: rows.flat(), moveTo, take, close }
 	}
-	return { cells, takeBlock, close, take }
 }

@@ -1,75 +1,89 @@
-/** Saves a draft a moment after each entry, or at once; in order, and never lost on the way. */
-import { useCallback, useRef, useState } from 'react'
-import type { DraftContent, OutputOf } from '../../../shared/contract.ts'
-import { call, wordsOf } from '../../host.ts'
+/** Keeps the open draft with the host: saved as it is typed, looked at while it is on screen. */
+import { useCallback, useEffect, useState, useSyncExternalStore } from 'react'
+import { call, tell } from '../../host.ts'
+import { DraftKeeper } from './draftKeeper.ts'
+import { underHand } from './underHand.ts'
 
-/** From an entry until it is saved, if no other comes. */
-const waitMs = 400
-/** From a failed save until it is tried again. */
-const againMs = 3000
-/** How the last save went; nothing before the first. */
-export interface Saved {
-	state: 'none' | 'saving' | 'saved' | 'failed'
-	says: string
-}
-const savedAt = (moment: string): Saved => ({
-	state: 'saved',
-	says: `Saved ${new Date(moment).toLocaleTimeString('en-GB')}`,
-})
+/** This window among all that have the draft open; another one after each reload. */
+export const windowName = [...crypto.getRandomValues(new Uint8Array(12))]
+	.map((byte) => byte.toString(16).padStart(2, '0'))
+	.join('')
+/** How often the others are looked at: where there are some, where there are none, out of sight. */
+const lookMs = { withOthers: 2000, alone: 4000, outOfSight: 30_000 }
 
-export function useSaving() {
-	const [saved, setSaved] = useState<Saved>({ state: 'none', says: '' })
-	/** The draft as it stands; `dirty` while it is not on its way to the host. */
-	const latest = useRef<DraftContent>(undefined)
-	const dirty = useRef(false)
-	/** Empty before it is opened and after it is closed: nothing is saved then. */
-	const id = useRef('')
-	const timer = useRef<ReturnType<typeof setTimeout>>(undefined)
-	const chain = useRef<Promise<void>>(Promise.resolve())
-
-	const saveNow = useCallback((): Promise<void> => {
-		clearTimeout(timer.current)
-		if (!dirty.current || !latest.current || !id.current) return chain.current
-		dirty.current = false
-		const draftId = id.current
-		const content = latest.current
-		setSaved({ state: 'saving', says: 'Saving' })
-		const save = async () => {
-			try {
-				const answer = await call('drafts.save', { draftId, content })
-				setSaved(savedAt(answer.savedAt))
-			} catch (error) {
-				dirty.current = true
-				const says = `Not saved: ${wordsOf(error)} Your entries are still on this screen.`
-				setSaved({ state: 'failed', says })
-				timer.current = setTimeout(() => void saveNow().catch(() => {}), againMs)
-				throw error
-			}
-		}
-		// one save at a time, in order: a slow save must not overwrite a later one
-		const mine = chain.current.catch(() => {}).then(save)
-		chain.current = mine
-		mine.catch(() => {})
-		return mine
-	}, [])
-	const begin = useCallback((draft: OutputOf<'drafts.open'>['draft']) => {
-		id.current = draft.draftId
-		latest.current = draft.content
-		setSaved(savedAt(draft.savedAt))
-	}, [])
-	const put = useCallback(
-		(next: DraftContent): void => {
-			latest.current = next
-			dirty.current = true
-			clearTimeout(timer.current)
-			timer.current = setTimeout(() => void saveNow().catch(() => {}), waitMs)
+const newKeeper = () =>
+	new DraftKeeper({
+		window: windowName,
+		save: (input) => call('drafts.save', input),
+		look: (input) => call('drafts.look', input),
+		held: underHand,
+		later: (work, ms) => {
+			const timer = setTimeout(work, ms)
+			return () => clearTimeout(timer)
 		},
-		[saveNow],
-	)
-	const closed = useCallback(() => {
-		clearTimeout(timer.current)
-		dirty.current = false
-		id.current = ''
-	}, [])
-	return { saved, latest, dirty, id, begin, put, saveNow, closed }
+	})
+function untilNext(keeper: DraftKeeper): number {
+	if (document.hidden) return lookMs.outOfSight
+	return keeper.view.others.length > 0 ? lookMs.withOthers : lookMs.alone
+}
+/** Looks at the draft again and again, and at once where the page comes into sight. */
+function useLooking(keeper: DraftKeeper): void {
+	useEffect(() => {
+		let timer: ReturnType<typeof setTimeout>
+		let isOver = false
+		// whoever cannot be reached now is told when something is typed
+		const look = () => keeper.look().catch(() => {})
+		const next = () => {
+			clearTimeout(timer)
+			timer = setTimeout(() => void look().finally(() => isOver || next()), untilNext(keeper))
+		}
+		const seen = () => {
+			if (!document.hidden) void look()
+			next()
+		}
+		document.addEventListener('visibilitychange', seen)
+		next()
+		return () => {
+			isOver = true
+			clearTimeout(timer)
+			document.removeEventListener('visibilitychange', seen)
+		}
+	}, [keeper])
+	useEffect(() => {
+		// the next field has the focus only after this event
+		const left = () => setTimeout(() => keeper.handLeft())
+		document.addEventListener('focusout', left)
+		return () => document.removeEventListener('focusout', left)
+	}, [keeper])
+}
+/** What is typed last is saved, and the others are told that this window is gone. */
+function useLeaving(keeper: DraftKeeper, saveNow: () => Promise<void>): void {
+	useEffect(() => {
+		const leaves = () => {
+			const { openId: draftId } = keeper
+			if (draftId) tell('drafts.look', { draftId, window: windowName, leaves: true })
+		}
+		const mayLeave = (event: BeforeUnloadEvent) => {
+			if (!keeper.dirty) return
+			void saveNow().catch(() => {})
+			event.preventDefault()
+		}
+		addEventListener('beforeunload', mayLeave)
+		addEventListener('pagehide', leaves)
+		return () => {
+			removeEventListener('beforeunload', mayLeave)
+			removeEventListener('pagehide', leaves)
+			void saveNow()
+				.catch(() => {})
+				.then(leaves)
+		}
+	}, [keeper, saveNow])
+}
+export function useSaving() {
+	const [keeper] = useState(newKeeper)
+	const view = useSyncExternalStore(keeper.subscribe, () => keeper.view)
+	const saveNow = useCallback(() => keeper.save(), [keeper])
+	useLooking(keeper)
+	useLeaving(keeper, saveNow)
+	return { keeper, view, saveNow }
 }

@@ -7,7 +7,7 @@ import { ChartView } from '../../parts/ChartView.tsx'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { PasteDialog } from '../../parts/PasteDialog.tsx'
 import { Picture } from '../../parts/Picture.tsx'
-import { applyPaste, planPaste } from '../../parts/pasteBlock.ts'
+import { applyPaste, planBlock } from '../../parts/pasteBlock.ts'
 import { ReportPreview } from '../../parts/ReportPreview.tsx'
 import { Workings, workingsOf } from '../../parts/Workings.tsx'
 import { Specimen } from './Specimen.tsx'
@@ -22,29 +22,42 @@ const dot = {
 		'<circle cx="20" cy="20" r="15"/></svg>',
 	alternative: 'A dot, for want of a picture.',
 }
-const cells = planPaste(
-	'251\t252\n181\t999',
-	[
-		['feet.left.heelToToeMm', 'feet.right.heelToToeMm'],
-		['feet.left.heelToBallMm', 'feet.right.heelToBallMm'],
-	],
-	'feet.left.heelToToeMm',
-)
+const pastedRows = [
+	['feet.left.heelToToeMm', 'feet.right.heelToToeMm'],
+	['feet.left.heelToBallMm', 'feet.right.heelToBallMm'],
+]
+const blocks = [
+	{ state: 'pasting a block', name: 'Paste a block', text: '251\t252\n181\t999' },
+	{
+		state: 'pasting a block with names',
+		name: 'Paste a block with names',
+		text: '\tR\tL\nFoot length (cm)\t25.2\t25.1\nArch height\t32\t33',
+	},
+]
 /** The dialog stands over the page, so it waits for a press. */
-function Pasting() {
+function Pasting({ name, text }: { name: string; text: string }) {
 	const [open, setOpen] = useState(false)
 	const [taken, setTaken] = useState(0)
+	const [at, setAt] = useState('feet.left.heelToToeMm')
+	const plan = planBlock(text, pastedRows, at)
 	const take = () => {
-		setTaken(Object.keys(applyPaste(draft, cells).visit.feet ?? {}).length)
+		setTaken(Object.keys(applyPaste(draft, plan.cells).visit.feet ?? {}).length)
 		setOpen(false)
 	}
 	return (
 		<>
 			<Button variant="outlined" onClick={() => setOpen(true)}>
-				Paste a block
+				{name}
 			</Button>
 			{taken > 0 && <Typography>Taken in for {taken} feet.</Typography>}
-			{open && <PasteDialog cells={cells} take={take} close={() => setOpen(false)} />}
+			{open && (
+				<PasteDialog
+					{...{ plan, at, draft, take }}
+					fields={pastedRows.flat()}
+					moveTo={setAt}
+					close={() => setOpen(false)}
+				/>
+			)}
 		</>
 	)
 }
@@ -101,7 +114,7 @@ export function FindingStates() {
 						name: 'before anything can be found',
 						part: <ReportPreview draft={draft} assessment={undefined} earlier={[]} />,
 					},
-					{ name: 'pasting a block', part: <Pasting /> },
+					...blocks.map((block) => ({ name: block.state, part: <Pasting {...block} /> })),
 				]}
 			/>
 		</>

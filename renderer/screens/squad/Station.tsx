@@ -14,6 +14,7 @@ import { Trouble } from '../../parts/form.tsx'
 import { FieldRow } from '../../parts/MeasureField.tsx'
 import { Way } from '../../parts/panels.tsx'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
+import { AlsoOpen } from '../assessment/AlsoOpen.tsx'
 import { latestBefore } from '../assessment/latestBefore.ts'
 import { Pairs } from '../assessment/Pairs.tsx'
 import { type OpenDraft, useDraft } from '../assessment/useDraft.ts'
@@ -94,6 +95,7 @@ function AtStation(props: AtStationProps) {
 		<Box sx={{ display: 'grid', gap: 2, maxWidth: 1100 }}>
 			<Typography variant="h1">{stationOf(station).name}</Typography>
 			<Who row={row} rows={rows} open={open} />
+			<AlsoOpen open={open} />
 			<Entries {...props} />
 			{asked !== '' && (
 				<SwapQuestion

@@ -72,6 +72,9 @@ function useAmendment(signed: SignedVisit, { draft, earlier }: Amending) {
 			: undefined
 	return { changed, results, blocks, refused: shelf.says ? shelf : protocol }
 }
+const changedMeanwhile =
+	'Something was typed into this amendment in another window meanwhile. Nothing was signed: open ' +
+	'this page again, look it over and sign.'
 function Blocks({ blocks }: { blocks: readonly { says: string }[] }) {
 	if (blocks.length === 0) return null
 	return (
@@ -87,7 +90,7 @@ function Blocks({ blocks }: { blocks: readonly { says: string }[] }) {
 }
 /** @param ready nothing is open any more */
 function SignAmendment({
-	draft: { draftId },
+	draft,
 	version,
 	ready,
 }: {
@@ -97,7 +100,10 @@ function SignAmendment({
 }) {
 	const { busy, says, run } = useHostAction()
 	const sign = async () => {
-		await change('visits.sign', { draftId })
+		const { draftId, content } = draft
+		const saved = await call('drafts.save', { draftId, content, base: content })
+		if (saved.content) throw new Error(changedMeanwhile)
+		await change('visits.sign', { draftId, revision: saved.revision })
 		return ''
 	}
 	return (

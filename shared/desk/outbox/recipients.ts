@@ -1,6 +1,6 @@
 /** Who may be given what, by which way, and which consents are asked at the moment of sending. */
 import type { Player } from '../../engine/visit/visit.ts'
-import { fullName, fullPaperName, guardianPaperName } from '../../engine/words/names.ts'
+import { fullPaperName, guardianPaperName } from '../../engine/words/names.ts'
 import type { Purpose } from '../records/consent.ts'
 import {
 	type Channel,
@@ -36,8 +36,8 @@ const sharing: Record<RecipientRole, Purpose | undefined> = {
 }
 /** The name of a recipient as it is printed: player and guardian in letters that the pages have. */
 export function nameOnPaper({ role, name }: Recipient, player: Player): string {
-	const { guardian } = player
-	if (role === 'player' && name === fullName(player)) return fullPaperName(player)
+	const { guardian, latinName } = player
+	if (role === 'player' && latinName) return fullPaperName(player)
 	return role === 'guardian' && name === guardian?.name ? guardianPaperName(guardian) : name
 }
 /** Consents that must be in force for this recipient. */

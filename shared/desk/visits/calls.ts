@@ -143,7 +143,6 @@ export const visitCalls = {
 			ended: z
 				.strictObject({
 					how: z.enum(['signed', 'gone']),
-					visitId: z.string().optional(),
 					at: z.string().optional(),
 					by: z.string().optional(),
 				})

@@ -197,13 +197,12 @@ export interface TakenIn {
 /**
  * Takes what the others have into a window. What stands under the hand, and what both changed, stays
  * as it is and is known as before: the host finds it when the window saves.
- * @param held the path below which nothing is put, as the tree says it; '' for all, undefined for none
+ * @param held paths below which nothing is put, as the tree says them; '' for all
  */
-export function takeIn(three: Three, held: string | undefined): TakenIn {
+export function takeIn(three: Three, held: readonly string[]): TakenIn {
 	const names = namesOfThree(three.base, three.mine, three.theirs)
 	const trees = treesOf(three, names)
-	const groups = atOdds(trees).map(({ keys }) => keys.join('.'))
-	if (held !== undefined) groups.push(held)
+	const groups = [...held, ...atOdds(trees).map(({ keys }) => keys.join('.'))]
 	const kept = new Set<string>()
 	const { content, conflicts } = joinStampedDrafts(
 		trees.base,

@@ -3,9 +3,10 @@ import type { Assessment, Kept, OwnedPair, RolePair } from '../findings/assessme
 import type { Action } from '../findings/screening-result.ts'
 import { oppositesOf } from '../footwear/opposites.ts'
 import { byWeight } from '../footwear/settle.ts'
+import { canonicalJson } from '../plain/canonical.ts'
 import { present } from '../plain/present.ts'
 import { bothSides } from '../visit/sides.ts'
-import type { Feature, PairRole } from '../visit/terms.ts'
+import { type Feature, type PairRole, pairRoles } from '../visit/terms.ts'
 import type { Visit } from '../visit/visit.ts'
 import { newPairNames } from '../words/en/new-pair.ts'
 import type { LoadParams } from '../words/en/question-lines.ts'
@@ -110,39 +111,54 @@ const raise: Line = ({ raise: { aim, pairs } }, { nameOf }) => {
 /** As many features as a line names. */
 const mostNamed = 3
 const once = <Item>(items: readonly Item[]): Item[] => [...new Set(items)]
+/** What is asked of the pairs of a role: its soles, and the features that matter most. */
+function askedOf(role: PairRole, { pairs }: Planned, { byWeight: weighed }: Named) {
+	const ofRole = pairs.filter((pair) => pair.role === role)
+	const all = <Item>(of: (pair: Kept<RolePair>) => readonly Item[]) => once(ofRole.flatMap(of))
+	const isNamed = (feature: Feature) => !soleFeatures.includes(feature)
+	const seek = weighed(
+		all((pair) => pair.seek),
+		role,
+	).filter(isNamed)
+	const avoid = unmirrored(
+		weighed(
+			all((pair) => pair.avoid),
+			role,
+		),
+		seek,
+	).filter(isNamed)
+	const named = seek.slice(0, mostNamed)
+	const means = (['buy', 'with-what-you-have'] as const).find((one) =>
+		ofRole.some((pair) => pair.means === one),
+	)
+	return {
+		all,
+		soles: all(({ sole }) => (sole === undefined ? [] : [sole])),
+		seek: named,
+		avoid: avoid.slice(0, mostNamed - named.length),
+		means: means ?? ('keep' as const),
+	}
+}
 const pairOf =
 	(role: PairRole): Line =>
-	({ pairs }, { byWeight: weighed, nameOf }) => {
-		const ofRole = pairs.filter((pair) => pair.role === role)
-		const all = <Item>(of: (pair: Kept<RolePair>) => readonly Item[]) => once(ofRole.flatMap(of))
-		const isNamed = (feature: Feature) => !soleFeatures.includes(feature)
-		const seek = weighed(
-			all((pair) => pair.seek),
-			role,
-		).filter(isNamed)
-		const avoid = unmirrored(
-			weighed(
-				all((pair) => pair.avoid),
-				role,
-			),
-			seek,
-		).filter(isNamed)
-		const named = seek.slice(0, mostNamed)
-		const refused = avoid.slice(0, mostNamed - named.length)
-		const means = (['buy', 'with-what-you-have'] as const).find((one) =>
-			ofRole.some((pair) => pair.means === one),
-		)
+	(plan, named) => {
+		const { all, ...asked } = askedOf(role, plan, named)
+		const models = all((pair) => pair.shelf)
+		const keep = all(({ ownedPair }) => (ownedPair === undefined ? [] : [ownedPair]))
+		const alike = earlierRoles(role).find((other) => {
+			const { all: _, ...before } = askedOf(other, plan, named)
+			return before.soles.length > 0 && canonicalJson(before) === canonicalJson(asked)
+		})
 		return state('question.pair', {
 			role,
-			soles: all(({ sole }) => (sole === undefined ? [] : [sole])),
-			seek: named,
-			avoid: refused,
-			more: seek.length + avoid.length - named.length - refused.length,
-			models: all((pair) => pair.shelf).length,
-			keep: all(({ ownedPair }) => (ownedPair === undefined ? [] : [nameOf(ownedPair)])).join(', '),
-			means: means ?? 'keep',
+			...asked,
+			as: alike ?? '',
+			models: models.length,
+			keep: keep.map(named.nameOf).join(', '),
 		})
 	}
+const earlierRoles = (role: PairRole): readonly PairRole[] =>
+	pairRoles.slice(0, pairRoles.indexOf(role))
 /** What is avoided without what is sought saying it already. */
 export const unmirrored = (avoid: readonly Feature[], seek: readonly Feature[]): Feature[] =>
 	avoid.filter((feature) => !oppositesOf(feature).some((other) => seek.includes(other)))

@@ -1,6 +1,7 @@
 /** What speaks most strongly for the proposal of a question: one reading, for its line. */
 import type { Assessment } from '../findings/assessment.ts'
 import { reading } from '../findings/finding.ts'
+import { footnotes } from '../findings/footnotes.table.ts'
 import { byWeight } from '../footwear/settle.ts'
 import type { Because } from '../protocol/basis.ts'
 import { bothSides } from '../visit/sides.ts'
@@ -10,9 +11,15 @@ import type { Planned } from './subjects.ts'
 type Given = Pick<Assessment, 'findings' | 'sizing' | 'footwear' | 'insert'>
 type Find = (plan: Planned, given: Given) => Because | undefined
 
+/** A yes without its question tells nothing. */
+const isTold = ({ measure }: Because): boolean => measure !== 'answer'
 /** The first reading of findings, most consequential first. */
 const firstOf = (ids: readonly string[], { findings }: Given): Because | undefined =>
-	findings.find(({ id, because }) => ids.includes(id) && because.length > 0)?.because[0]
+	findings
+		.find(
+			({ id, code, because }) => ids.includes(id) && because.some(isTold) && !footnotes.has(code),
+		)
+		?.because.find(isTold)
 const size: Find = (_plan, { sizing: { fitLengthMm, decidedByFoot } }) => {
 	if (fitLengthMm === undefined) return undefined
 	const side = decidedByFoot === 'equal' ? undefined : decidedByFoot
@@ -54,6 +61,14 @@ const work =
 			({ id, side, because }) => of(plan).includes(`${id}.${side}`) && because.length > 0,
 		)?.because[0]
 const review: Find = ({ review: planned }, given) => firstOf(planned?.because ?? [], given)
+/** The line names what the player has. */
+const complaint =
+	(read: readonly string[]): Find =>
+	(_plan, given) =>
+		firstOf(
+			read.filter((id) => id.startsWith('loading.')),
+			given,
+		)
 const finders: Readonly<Record<string, Find>> = {
 	size,
 	raise,
@@ -73,6 +88,7 @@ export function strongestReason(
 	plan: Planned,
 	given: Given,
 ): Because | undefined {
+	if (id === 'complaint') return complaint(read)(plan, given)
 	const find = id.startsWith('pair.') ? pair(id.slice('pair.'.length) as PairRole) : finders[id]
 	return find?.(plan, given) ?? firstOf(read, given)
 }

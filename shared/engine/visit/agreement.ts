@@ -16,7 +16,7 @@ import { choice, note, text, yesNo } from './fields.ts'
 export const parties = ['player', 'guardian', 'other'] as const
 export type Party = (typeof parties)[number]
 /** What is explained, doing nothing among it. */
-export const explainables = ['plan', 'otherOptions', 'doingNothing', 'risks'] as const
+const explainables = ['plan', 'otherOptions', 'doingNothing', 'risks'] as const
 export type Explainable = (typeof explainables)[number]
 export const agreementAnswers = ['agreed', 'agreed-in-part', 'declined'] as const
 export const competences = ['competent', 'not-competent'] as const

@@ -47,7 +47,7 @@ function folded(value: unknown, path: string, names: RowNames): Tree | Entry {
 	)
 }
 /** The keys in the tree of a path of the visit whose items are told by their places. */
-function keysOfPath(path: string, names: RowNames): string[] | undefined {
+export function keysOfField(path: string, names: RowNames): string[] | undefined {
 	const [head = '', ...rest] = path.split('.')
 	if (!Object.hasOwn(visitSchema.shape, head)) return undefined
 	const list = rowListAt(`visit.${head}`)
@@ -84,7 +84,7 @@ function putAll(
 	names: RowNames,
 ): void {
 	const alone = Object.entries(texts).filter(([path, text]) => {
-		const keys = keysOfPath(path, names)
+		const keys = keysOfField(path, names)
 		return !keys || !putAt(tree, keys, at, text)
 	})
 	if (alone.length > 0)

@@ -29,11 +29,14 @@ function valueWords({ measure, value, unit }: Because): string {
 	if (own) return own(value)
 	return isTerm(value) ? termWords(value) : value
 }
+/** 'knee to wall, left'. */
+export function readingName({ measure, side }: Pick<Because, 'measure' | 'side'>): string {
+	return `${nameOf(measure)}${side === undefined ? '' : `, ${side}`}`
+}
 /** 'knee to wall, left: 7.1 cm'. What an older record wrote in words stands as it was written. */
 export function readingInWords(because: Because): string {
-	const side = because.side === undefined ? '' : `, ${because.side}`
 	const at = because.at === undefined ? '' : `${moment(because.at)}, `
-	return `${at}${nameOf(because.measure)}${side}: ${valueWords(because)}`
+	return `${at}${readingName(because)}: ${valueWords(because)}`
 }
 /** '4 mm', '36.5 degrees, knee bent': what a rule was set to; undefined where it is yes or no. */
 export function limitInWords({ limit }: Pick<Basis, 'limit'>): string | undefined {

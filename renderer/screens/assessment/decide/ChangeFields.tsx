@@ -3,6 +3,7 @@ import { Stack } from '@mui/material'
 import type { ReactNode } from 'react'
 import type { AnswerFields } from '../../../../shared/engine/visit/answers.ts'
 import { changedIn, changeFields, lastAnswer, sayWhy } from './answering.ts'
+import { LoadFields } from './LoadFields.tsx'
 import { OwnedFields } from './OwnedFields.tsx'
 import { PairFields } from './PairFields.tsx'
 import { proposedFields } from './proposedFields.ts'
@@ -19,6 +20,7 @@ export interface FieldsProps extends AskedProps {
 	put: (patch: AnswerFields) => void
 }
 const forms: Readonly<Partial<Record<QuestionKind, (props: FieldsProps) => ReactNode>>> = {
+	complaint: LoadFields,
 	size: SizeFields,
 	raise: RaiseFields,
 	pair: PairFields,

@@ -1,13 +1,16 @@
 /**
- * Decide: the prescription as a plain list of questions, each settled by one answer, beside the
- * page as it would print.
+ * Decide: the plan as a short list, the question in hand beside it, and the page as it would print.
+ * Where there is no room, the question unfolds beneath its line and the page stands below.
  */
-import { Alert, Box, Stack } from '@mui/material'
+import { Alert, Box } from '@mui/material'
+import { useEffect, useRef } from 'react'
 import type { Shelf } from '../../../../shared/engine/visit/shelf.ts'
 import { ReportPreview } from '../../../parts/ReportPreview.tsx'
 import type { StepProps } from '../stepProps.ts'
 import { QuestionList } from './QuestionList.tsx'
 import { Quiet } from './Quiet.tsx'
+import { type Columns, useColumns } from './useColumns.ts'
+import { useOpenPage } from './useOpenPage.ts'
 
 interface DecideProps extends StepProps {
 	/** Undefined where the clinic has none, or where it did not open. */
@@ -17,34 +20,47 @@ interface DecideProps extends StepProps {
 	/** The question that was asked for from another step; empty where none was. */
 	wanted: string
 }
+const widths: Readonly<Record<Columns, string>> = {
+	one: 'minmax(0, 1fr)',
+	two: 'minmax(0, 46fr) minmax(0, 54fr)',
+	three: 'minmax(0, 31fr) minmax(0, 34fr) minmax(0, 35fr)',
+}
+const whole = { gridColumn: '1 / -1', minWidth: 0 }
+
 export function Decide(props: DecideProps) {
 	const { draft, assessment, earlier } = props
-	// where there is no room beside the questions the preview stands above them, closed until wanted
+	const box = useRef<HTMLDivElement>(null)
+	const page = useRef<HTMLDivElement>(null)
+	const columns = useColumns(box)
+	useOpenPage(page, columns === 'three')
+	// what the step before was scrolled to is no place in this one
+	useEffect(() => box.current?.scrollIntoView({ block: 'start' }), [])
 	return (
 		<Box
+			ref={box}
 			sx={{
 				display: 'grid',
-				gridTemplateColumns: 'minmax(0, 1fr) fit-content(460px)',
-				gap: 3,
+				scrollMarginTop: 'var(--walk-head)',
+				gridTemplateColumns: widths[columns],
+				columnGap: 2.5,
+				rowGap: 2,
 				alignItems: 'start',
-				'@container (max-width: 66rem)': {
-					gridTemplateColumns: 'minmax(0, 1fr)',
-					'& > :last-child': { order: -1 },
-				},
 			}}
 		>
-			<Stack spacing={3}>
-				{assessment ? (
-					<QuestionList {...props} assessment={assessment} />
-				) : (
-					<Alert severity="warning">
-						The findings cannot be worked out from the entries as they stand. Look through the
-						earlier steps; what you decide here is kept.
-					</Alert>
-				)}
+			{assessment ? (
+				<QuestionList {...props} assessment={assessment} columns={columns} />
+			) : (
+				<Alert severity="warning" sx={{ gridColumn: columns === 'three' ? 'span 2' : whole }}>
+					The findings cannot be worked out from the entries as they stand. Look through the earlier
+					steps; what you decide here is kept.
+				</Alert>
+			)}
+			<Box ref={page} sx={columns === 'three' ? { minWidth: 0 } : whole}>
+				<ReportPreview draft={draft} assessment={assessment} earlier={earlier} />
+			</Box>
+			<Box sx={whole}>
 				<Quiet {...props} />
-			</Stack>
-			<ReportPreview draft={draft} assessment={assessment} earlier={earlier} />
+			</Box>
 		</Box>
 	)
 }

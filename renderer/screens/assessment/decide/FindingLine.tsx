@@ -38,8 +38,26 @@ export function FindingLine({ finding, draft, change }: FindingLineProps) {
 		</Box>
 	)
 }
+export const LevelChip = ({ level }: Pick<Finding, 'level'>) => (
+	<Chip
+		size="small"
+		variant={level === 'stop' || level === 'caution' ? 'filled' : 'outlined'}
+		color={chipColour[level]}
+		label={levels.find((one) => one.level === level)?.title}
+		sx={{ minWidth: '4.75rem' }}
+	/>
+)
+/** The numbers put in, each once. */
+export function Reasons({ because }: Pick<Finding, 'because'>) {
+	const told = [...new Set(because.map(readingInWords))]
+	if (told.length === 0) return null
+	return (
+		<Typography variant="body2" color="text.secondary">
+			because {told.join('; ')}
+		</Typography>
+	)
+}
 function Says({ finding, isOut }: { finding: Finding; isOut: boolean }) {
-	const loud = finding.level === 'stop' || finding.level === 'caution'
 	return (
 		<Stack
 			direction="row"
@@ -52,13 +70,7 @@ function Says({ finding, isOut }: { finding: Finding; isOut: boolean }) {
 				minWidth: 0,
 			}}
 		>
-			<Chip
-				size="small"
-				variant={loud ? 'filled' : 'outlined'}
-				color={chipColour[finding.level]}
-				label={levels.find(({ level }) => level === finding.level)?.title}
-				sx={{ minWidth: '4.75rem' }}
-			/>
+			<LevelChip level={finding.level} />
 			<Box sx={{ flex: '1 1 14rem' }}>
 				<Typography
 					sx={{
@@ -68,11 +80,7 @@ function Says({ finding, isOut }: { finding: Finding; isOut: boolean }) {
 				>
 					{finding.says}
 				</Typography>
-				{finding.because.length > 0 && (
-					<Typography variant="body2" color="text.secondary">
-						because {finding.because.map(readingInWords).join('; ')}
-					</Typography>
-				)}
+				<Reasons because={finding.because} />
 			</Box>
 		</Stack>
 	)

@@ -11,7 +11,7 @@ import type { AskedProps } from './stepTypes.ts'
 import { Words } from './Words.tsx'
 
 export function GateProposal(props: AskedProps) {
-	const { assessment, goTo } = props
+	const { assessment, outcomes } = props
 	const { gate } = assessment.prescription
 	return (
 		<Stack spacing={1.5}>
@@ -23,7 +23,10 @@ export function GateProposal(props: AskedProps) {
 				</Typography>
 			)}
 			<Box>
-				<Button variant="outlined" onClick={() => goTo('Flags')}>
+				<Button variant="outlined" aria-keyshortcuts="O" onClick={outcomes}>
+					<Box component="kbd" aria-hidden sx={{ font: 'inherit', opacity: 0.7, mr: 1 }}>
+						O
+					</Box>
 					Questions and outcomes on Flags
 				</Button>
 			</Box>

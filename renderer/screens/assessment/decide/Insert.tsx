@@ -48,7 +48,7 @@ export function Insert({ draft, change, assessment, question }: AskedProps) {
 				<Box
 					sx={{
 						display: 'grid',
-						gridTemplateColumns: { xs: '1fr', lg: '1fr 1fr' },
+						gridTemplateColumns: 'repeat(auto-fit, minmax(min(100%, 17rem), 1fr))',
 						gap: 2,
 						alignItems: 'start',
 					}}

@@ -2,6 +2,7 @@
 import { Box, Stack, Typography } from '@mui/material'
 import type { RolePair } from '../../../../shared/engine/findings/assessment.ts'
 import { present } from '../../../../shared/engine/plain/present.ts'
+import { unmirrored } from '../../../../shared/engine/prescription/lines.ts'
 import { plannedFor } from '../../../../shared/engine/prescription/planned-pair.ts'
 import { settledPlan } from '../../../../shared/engine/prescription/settled.ts'
 import { termWords } from '../../../../shared/engine/visit/terms.ts'
@@ -27,8 +28,8 @@ export function PairProposal(props: AskedProps) {
 	)
 }
 /** Pairs to be bought as they are settled, each to be planned in the season; and those planned. */
-function PlannedPairs({ assessment, question, draft, change }: AskedProps) {
-	const settled = settledPlan(assessment, draft.decisions).pairs
+function PlannedPairs({ assessment, given, question, draft, change }: AskedProps) {
+	const settled = settledPlan(given, draft.decisions).pairs
 	const toPlan = pairsOf(assessment, question).flatMap((proposed) => {
 		const stands = settled.find(({ id }) => id === proposed.id)
 		const isBought = stands?.means === 'buy'
@@ -66,7 +67,8 @@ function OnePair({ pair, ownedName }: OnePairProps) {
 					['Width', width],
 					['Offset', offsetMm && `${offsetMm.min} to ${offsetMm.max} mm`],
 					['Seek', seek.map(featureName).join(', ')],
-					['Avoid', avoid.map(featureName).join(', ')],
+					// the opposite of what is sought goes without saying
+					['Avoid', unmirrored(avoid, seek).map(featureName).join(', ')],
 				]}
 			/>
 			{settled.length > 0 && (

@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react'
 import { GateProposal } from './GateProposal.tsx'
 import { Insert } from './Insert.tsx'
+import { LoadProposal } from './LoadProposal.tsx'
 import { OwnedProposal } from './OwnedProposal.tsx'
 import { PairProposal } from './PairProposal.tsx'
 import { kindOf, type QuestionKind } from './questionTitles.ts'
@@ -15,7 +16,7 @@ import { Work } from './Work.tsx'
 const inOneLine = () => null
 const proposals: Readonly<Record<QuestionKind, (props: AskedProps) => ReactNode>> = {
 	gate: GateProposal,
-	complaint: inOneLine,
+	complaint: LoadProposal,
 	size: SizeProposal,
 	raise: RaiseProposal,
 	pair: PairProposal,

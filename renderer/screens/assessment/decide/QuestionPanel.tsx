@@ -1,11 +1,12 @@
-/** What stands under an open question: the answers, the proposal, its fields, its findings. */
-import { Alert, Box, Button, Stack } from '@mui/material'
+/** The question in hand: its answers, proposal, fields, the reasons beneath, caveats as footnotes. */
+import { Alert, Box, Button, Stack, Typography } from '@mui/material'
 import { useEffect, useRef } from 'react'
+import type { Firm } from '../../../../shared/engine/firmness/firmness.ts'
 import { answerTo } from '../../../../shared/engine/prescription/answers.ts'
+import { capital } from '../../../../shared/engine/words/words.ts'
 import {
 	type AnswerChoice,
 	choicesFor,
-	findingsIn,
 	keyOf,
 	lastAnswer,
 	letStand,
@@ -14,9 +15,10 @@ import {
 	takeBack,
 } from './answering.ts'
 import { ChangeFields, hasFields } from './ChangeFields.tsx'
-import { FindingLine } from './FindingLine.tsx'
+import { Findings } from './Findings.tsx'
 import { Proposal } from './Proposal.tsx'
-import { choiceNames } from './proposalWords.ts'
+import { changedByWords, choiceNames, firmnessWords } from './proposalWords.ts'
+import { panelId } from './QuestionRow.tsx'
 import { kindOf, titleOfQuestion } from './questionTitles.ts'
 import type { AskedProps } from './stepTypes.ts'
 import { Words } from './Words.tsx'
@@ -26,6 +28,9 @@ export interface Asking {
 	choice: AnswerChoice
 }
 interface PanelProps extends AskedProps {
+	firm: Firm | undefined
+	/** To the measure that would make it surer; undefined where none would. */
+	again: (() => void) | undefined
 	asking: Asking | undefined
 	setAsking: (asking: Asking | undefined) => void
 	take: (choice: AnswerChoice) => void
@@ -37,9 +42,10 @@ const firstAct = 'input[type=checkbox], [role=group] button'
 const firstField = 'input:not([type=hidden]), select, textarea, button'
 
 export function QuestionPanel(props: PanelProps) {
-	const { question, assessment, draft, change, asking } = props
+	const { question, draft, asking } = props
 	const answer = answerTo(draft.decisions, question)
 	const inPlace = !hasFields(kindOf(question.id))
+	const panel = useRef<HTMLDivElement>(null)
 	const fields = useRef<HTMLDivElement>(null)
 	const why = useRef<HTMLDivElement>(null)
 	useEffect(() => {
@@ -52,11 +58,30 @@ export function QuestionPanel(props: PanelProps) {
 		const field = inPlace && box?.querySelector<HTMLElement>(firstAct)
 		;(field || box?.querySelector<HTMLElement>(firstField))?.focus()
 	}, [asking, inPlace])
+	// read from its beginning, wherever the one before was left
+	useEffect(() => {
+		if (panel.current && isAbove(panel.current)) panel.current.scrollIntoView({ block: 'start' })
+	}, [])
 	const changing =
 		asking?.choice === 'changed' || (asking === undefined && answer?.choice === 'changed')
 	return (
-		<Stack spacing={2} sx={{ pt: 1 }}>
+		<Stack
+			ref={panel}
+			id={panelId}
+			role="region"
+			aria-label={titleOfQuestion(question.id)}
+			spacing={1.5}
+			sx={{ px: 1, pt: 0.5, pb: 2, scrollMarginTop: 'var(--walk-head)' }}
+		>
+			<Box>
+				<Typography variant="h2" component="h2" sx={{ fontSize: '1.125rem' }}>
+					{titleOfQuestion(question.id)}
+				</Typography>
+				<Typography sx={{ fontSize: '1.0625rem' }}>{question.says}</Typography>
+				<Turned question={question} />
+			</Box>
 			<Acts {...props} />
+			<Again {...props} />
 			<Overtaken {...props} />
 			<Box ref={why} sx={whereNeeded}>
 				<WhySetAside {...props} />
@@ -65,18 +90,54 @@ export function QuestionPanel(props: PanelProps) {
 				<Proposal {...props} />
 			</Box>
 			{changing && !inPlace && (
-				<Box ref={fields} data-own-keys="">
+				<Box ref={fields} data-own-keys="change">
 					<ChangeFields {...props} />
 				</Box>
 			)}
-			<Stack component="ul" sx={{ m: 0, p: 0, listStyle: 'none' }} aria-label="Findings behind it">
-				{findingsIn(question, assessment).map((finding) => (
-					<FindingLine key={finding.id} finding={finding} draft={draft} change={change} />
-				))}
-			</Stack>
+			<Findings {...props} />
 		</Stack>
 	)
 }
+/** Begins above what is in sight. */
+const isAbove = (element: HTMLElement): boolean =>
+	element.getBoundingClientRect().top < Number.parseFloat(getComputedStyle(element).scrollMarginTop)
+/** Said where the answers of others made another proposal of it. */
+function Turned({ question }: Pick<PanelProps, 'question'>) {
+	const changed = changedByWords(question)
+	if (!changed) return null
+	return (
+		<Typography variant="body2" color="text.secondary">
+			{capital(changed)}. Before: {question.before}
+		</Typography>
+	)
+}
+/** How surely it stands, and the measure that would make it surer. */
+function Again({ firm, again }: PanelProps) {
+	const words = firmnessWords(firm)
+	if (!words) return null
+	if (!again)
+		return (
+			<Typography variant="body2" color="text.secondary">
+				{capital(words)}
+			</Typography>
+		)
+	return (
+		<Button
+			variant="text"
+			aria-keyshortcuts="M"
+			onClick={again}
+			sx={{ alignSelf: 'flex-start', textAlign: 'left', color: 'warning.main' }}
+		>
+			<Key of="M" />
+			{capital(words)}
+		</Button>
+	)
+}
+const Key = ({ of }: { of: string }) => (
+	<Box component="kbd" aria-hidden sx={{ font: 'inherit', opacity: 0.7, mr: 1 }}>
+		{of}
+	</Box>
+)
 
 /** The answers that a question may be given. */
 function Acts({ question, assessment, draft, change, asking, setAsking, take }: PanelProps) {
@@ -98,9 +159,7 @@ function Acts({ question, assessment, draft, change, asking, setAsking, take }: 
 					aria-keyshortcuts={keyOf(choice)}
 					onClick={() => take(choice)}
 				>
-					<Box component="kbd" aria-hidden sx={{ font: 'inherit', opacity: 0.7, mr: 1 }}>
-						{keyOf(choice)}
-					</Box>
+					<Key of={keyOf(choice)} />
 					{choiceNames[choice]}
 				</Button>
 			))}

@@ -44,7 +44,7 @@ function WorkCard({ work, kept, keep }: WorkCardProps) {
 			sx={{
 				p: 2,
 				display: 'grid',
-				gridTemplateColumns: { xs: '1fr', sm: drawn ? '1fr auto' : '1fr' },
+				gridTemplateColumns: 'minmax(0, 1fr)',
 				gap: 2,
 				alignItems: 'start',
 			}}
@@ -113,7 +113,7 @@ export function Work({ assessment, question, draft, change }: AskedProps) {
 				p: 0,
 				listStyle: 'none',
 				display: 'grid',
-				gridTemplateColumns: { xs: '1fr', xl: '1fr 1fr' },
+				gridTemplateColumns: 'repeat(auto-fit, minmax(min(100%, 24rem), 1fr))',
 				gap: 1.5,
 			}}
 		>

@@ -1,22 +1,29 @@
 /** Proposals in words of the screen. Pure. */
 import type {
+	Assessment,
 	OwnedVerdict,
 	RaiseInFoot,
 	RolePair,
 	Span,
 } from '../../../../shared/engine/findings/assessment.ts'
 import type { Firm } from '../../../../shared/engine/firmness/firmness.ts'
+import type { AskedNow } from '../../../../shared/engine/prescription/in-turn.ts'
+import { sizeToBuyBy } from '../../../../shared/engine/prescription/settled-size.ts'
+import { strongestReason } from '../../../../shared/engine/prescription/strongest.ts'
 import type { Answer } from '../../../../shared/engine/visit/answers.ts'
 import { nameOfField } from '../../../../shared/engine/visit/field-names.ts'
+import { listed } from '../../../../shared/engine/words/en/format.ts'
+import { questionName } from '../../../../shared/engine/words/en/question-names.ts'
+import { readingInWords, readingName } from '../../../../shared/engine/words/reading.ts'
 import type { QuestionState } from './answering.ts'
 
 const mm = (value: number): string => `${Math.round(value * 10) / 10}`
 export const spanWords = ({ min, target, max }: Span): string =>
 	`${mm(min)} to ${mm(max)} mm, best ${mm(target)} mm`
-const firmly: Readonly<Record<Firm['firmness'], string>> = {
+export const firmly: Readonly<Record<Firm['firmness'], string>> = {
 	steady: 'steady',
 	'near-a-limit': 'near a limit',
-	'either-way': 'could go either way',
+	'either-way': 'either way',
 	'not-worked-out': 'not worked out',
 }
 /** How surely a proposal stands within measuring error, and what to measure again where it matters. */
@@ -77,6 +84,18 @@ export const choiceNames: Readonly<Record<Answer['choice'], string>> = {
 	'set-aside': 'Set aside',
 	unchanged: 'Unchanged since last visit',
 }
+/** What speaks most strongly for a proposal, in a few words; empty where nothing is named. */
+export function reasonWords(question: AskedNow, assessment: Assessment): string {
+	const { id, because, prescription } = question
+	const size = sizeToBuyBy(assessment.sizing)
+	const reason = strongestReason(id, because, { ...prescription, size }, assessment)
+	if (!reason) return ''
+	// what is there now goes without saying
+	return reason.value === 'current' ? readingName(reason) : readingInWords(reason)
+}
+/** Whose answer turned this proposal; empty where none did. */
+export const changedByWords = ({ changedBy }: Pick<AskedNow, 'changedBy'>): string =>
+	changedBy.length > 0 ? `changed by your answer to ${listed(changedBy.map(questionName))}` : ''
 /** The state of a question, and how it was settled. */
 export function stateWords(state: QuestionState, answer: Answer | undefined): string {
 	if (state === 'settled' && answer) return `settled: ${chosen[answer.choice]}`

@@ -26,7 +26,8 @@ type Proposed = (assessment: Assessment, question: Question) => AnswerFields
 const nothing: Proposed = () => ({})
 const proposed: Readonly<Record<QuestionKind, Proposed>> = {
 	gate: nothing,
-	complaint: nothing,
+	complaint: ({ prescription: { load } }) =>
+		load?.daysOffPerWeek === undefined ? {} : { load: { daysOffPerWeek: load.daysOffPerWeek } },
 	insert: nothing,
 	other: nothing,
 	size: ({ sizing: { insideLengthMm } }) => present({ insideLengthMm }),

@@ -26,5 +26,8 @@ export function useFirmness(
 		)
 		return () => clearTimeout(timer)
 	}, [visit, earlier, assessment])
-	return found?.of === assessment ? found.firm : none
+	if (found?.of !== assessment) return none
+	// where no length is proposed, none stands near a limit
+	const { size: _, ...others } = found.firm
+	return assessment.sizing.usableForBuying === false ? others : found.firm
 }

@@ -31,6 +31,8 @@ const facts = {
 	display: 'grid',
 	rowGap: 0.75,
 	alignContent: 'start',
+	// where not all is in sight the answer comes before the drawing
+	[stacked]: { order: -1 },
 	[broad]: { gridTemplateColumns: 'minmax(0, 1fr) minmax(0, 1fr)', columnGap: 3, pb: 1 },
 } as const
 const figures = { fontVariantNumeric: 'tabular-nums' } as const
@@ -53,7 +55,7 @@ export function FeetResult({ assessment, visit, earlier, draft, focused }: Resul
 				columnGap: 3,
 				[stacked]: {
 					gridTemplateColumns: 'minmax(0, 1fr)',
-					gridTemplateRows: 'minmax(min-content, 1fr) auto',
+					gridTemplateRows: 'auto minmax(min-content, 1fr)',
 					rowGap: 1,
 				},
 				[broad]: {

@@ -10,7 +10,7 @@ import { nameOfTyped } from '../flagsTyped.ts'
 import { asksOf, type Step } from '../steps.ts'
 
 export type Block = ReturnType<typeof signingBlocks>[number]
-export interface Place {
+interface Place {
 	title: string
 	step: string
 	question?: string

@@ -45,10 +45,11 @@ interface Signing {
 	draftId: string
 	/** Saves what was typed last; it comes before every page and before the signature. */
 	saveNow: () => Promise<void>
+	saveToSign: () => Promise<string>
 	/** Called once the record is frozen and the draft is gone. */
 	onSigned: () => void
 }
-export function useSigning({ draftId, saveNow, onSigned }: Signing) {
+export function useSigning({ draftId, saveNow, saveToSign, onSigned }: Signing) {
 	const here = useStillHere()
 	const [clinician, setClinician] = useState<Clinician>()
 	const [page, setPage] = useState<Page>()
@@ -89,8 +90,8 @@ export function useSigning({ draftId, saveNow, onSigned }: Signing) {
 	const sign = async () => {
 		let id = ''
 		await run('Signing', 'Not signed', async () => {
-			await saveNow()
-			id = (await call('visits.sign', { draftId })).visitId
+			const revision = await saveToSign()
+			id = (await call('visits.sign', { draftId, revision })).visitId
 			onSigned()
 			if (here.current) {
 				setVisitId(id)

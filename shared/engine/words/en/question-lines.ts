@@ -77,11 +77,21 @@ interface RaisedPairs {
 	leftMm: number
 	rightMm: number
 }
+const isEven = ({ leftMm, rightMm }: RaisedPairs): boolean => leftMm === rightMm
 const heights = ({ leftMm, rightMm }: RaisedPairs): string =>
 	leftMm === rightMm
-		? `${amount(leftMm, 'mm')} left and right`
+		? amount(leftMm, 'mm')
 		: `left ${amount(leftMm, 'mm')}, right ${amount(rightMm, 'mm')}`
-const raisedIn = (raised: RaisedPairs): string => `${heights(raised)} in ${listed(raised.pairs)}`
+function raiseWords(raised: readonly RaisedPairs[], none: readonly string[]): string {
+	const [only] = raised
+	const foot = raised.every(isEven) ? 'Both feet: ' : ''
+	if (raised.length === 1 && only && none.length === 0)
+		return `${foot}${heights(only)} in every pair`
+	return [
+		`${foot}${raised.map((each) => `${heights(each)} in ${listed(each.pairs)}`).join('; ')}`,
+		...(none.length > 0 ? [`none in ${listed(none)}`] : []),
+	].join('; ')
+}
 interface PairParams {
 	role: string
 	soles: readonly Sole[]
@@ -89,23 +99,26 @@ interface PairParams {
 	seek: readonly Feature[]
 	/** Those that no feature sought says already. */
 	avoid: readonly Feature[]
-	/** More features than are named. */
-	more: number
+	/** The role of a pair that is asked for alike and stands before it; empty where none is. */
+	as: string
 	models: number
 	/** The owned pair that serves; empty where none does. */
 	keep: string
 	means: 'keep' | 'with-what-you-have' | 'buy'
 }
-function wantedWords({ soles, seek, avoid, more, models }: PairParams): string[] {
+function wantedWords({ soles, seek, avoid, models, as }: PairParams): string[] {
 	const features = [
 		...seek.map(featureName),
 		...avoid.map((feature) => `no ${featureName(feature)}`),
-		...(more > 0 ? [`${more} more`] : []),
 	]
 	return [
-		...(soles.length > 0 ? [listed(soles.map(soleName))] : []),
-		...(features.length > 0 ? [listed(features)] : []),
-		...(models > 0 ? [`${count(models, 'model')} to try`] : []),
+		...(as === ''
+			? [
+					...(soles.length > 0 ? [listed(soles.map(soleName))] : []),
+					...(features.length > 0 ? [listed(features)] : []),
+				]
+			: [`as the ${questionName(`pair.${as}`)}`]),
+		...(models > 0 ? [count(models, 'model')] : []),
 	]
 }
 function pairWords(pair: PairParams): string {
@@ -195,12 +208,13 @@ export const questionSentences = {
 					? 'No complaint recorded'
 					: capital(told)
 			if (waits) return `${about}: load waits for what is held.`
-			const acts = [
-				...loadActs(load),
+			const acts = loadActs(load)
+			const done = [
+				...(acts.length > 0 ? acts : ['no change of load']),
 				...exercises.map((exercise) => exerciseWords[exercise]),
 				...(beside.length > 0 ? [`with the ${listed(beside.map(questionName))}`] : []),
 			]
-			return acts.length > 0 ? `${about}: ${acts.join('; ')}.` : `${about}: no change of load.`
+			return `${about}: ${done.join('; ')}.`
 		},
 	}),
 	'question.size': sentence<{
@@ -227,11 +241,7 @@ export const questionSentences = {
 		clinician: ({ raised, none, wanted }) => {
 			if (raised.length === 0)
 				return wanted ? 'Asked for, and no pair can take it as it is.' : `None. ${cautionsAlone}`
-			const [only] = raised
-			if (raised.length === 1 && only && none.length === 0)
-				return `${capital(heights(only))}, in every pair.`
-			const not = none.length > 0 ? [`none in ${listed(none)}`] : []
-			return `${capital([...raised.map(raisedIn), ...not].join('; '))}.`
+			return `${capital(raiseWords(raised, none))}.`
 		},
 	}),
 	'question.pair': sentence<PairParams & Readonly<Record<string, unknown>>>({
