@@ -8,7 +8,10 @@ import {
 	sideLines,
 } from '../../renderer/screens/assessment/results/ankleFacts.ts'
 import { ankleStrips } from '../../renderer/screens/assessment/results/ankleStrips.ts'
-import { partWords, unaskedIn } from '../../renderer/screens/assessment/results/gateFacts.ts'
+import {
+	stateWords as partWords,
+	unaskedIn,
+} from '../../renderer/screens/assessment/results/gateFacts.ts'
 import {
 	rateLines,
 	reviewLines,
@@ -31,6 +34,7 @@ import {
 } from '../../renderer/screens/assessment/results/postureFacts.ts'
 import { endsOf, percentAt } from '../../renderer/screens/assessment/results/strip.ts'
 import { assess } from '../../shared/engine/assess.ts'
+import type { Gate } from '../../shared/engine/findings/gate.ts'
 import { openProtocol, shippedProtocol } from '../../shared/engine/protocol/protocol.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { json, read } from '../demo.ts'
@@ -260,14 +264,14 @@ describe('the player at a glance', () => {
 })
 
 describe('the gate', () => {
-	it('names what is held of each part, and each open question once', () => {
+	it('says how each part stands, and names each open question once', () => {
 		const { gate } = assess(visitOf({ ...brokenAnkle, nightPain: false })).prescription
-		expect(partWords(gate.left)).toEqual({
-			state: 'Held',
-			held: 'tests under load, exercises, an insert and weight on the limb',
-		})
-		expect(partWords(gate.right)).toEqual({ state: 'Not established', held: '' })
+		expect(['person', 'left', 'right'].map((part) => partWords(gate[part as keyof Gate]))).toEqual([
+			'Held',
+			'Held',
+			'Not established',
+		])
 		expect(unaskedIn(gate)).toEqual(['fever', 'reduced-sensation', 'weight-bearing'])
-		expect(partWords(assess(adult({})).prescription.gate.person).state).toBe('Nothing found')
+		expect(partWords(assess(adult({})).prescription.gate.person)).toBe('Nothing found')
 	})
 })

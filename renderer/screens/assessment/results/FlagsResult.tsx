@@ -12,7 +12,7 @@ import { dayInWords } from '../../../parts/dates.ts'
 import { endings, gateParts, type HeldBySign, heldBySign, sinceOf } from '../flagsHeld.ts'
 import { focusIn } from '../flagsKeys.ts'
 import { nameOfSign } from '../flagsTyped.ts'
-import { partNames, partWords, unaskedIn } from './gateFacts.ts'
+import { partNames, stateWords, unaskedIn } from './gateFacts.ts'
 import { Figure, Quiet, ResultSheet } from './parts/ResultSheet.tsx'
 import type { ResultProps } from './resultProps.ts'
 
@@ -63,25 +63,26 @@ function Sign({ sign, today }: { sign: HeldBySign; today: string }) {
 	const record = () => focusIn(document.querySelector(`[data-held="${CSS.escape(name)}"]`))
 	return (
 		<Box sx={{ mt: 1 }}>
-			<Typography sx={{ fontWeight: 600 }}>
-				{name}
-				{since !== undefined && since < today ? `, since ${dayInWords(since)}` : ''}
-			</Typography>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', columnGap: 2 }}>
+				<Typography sx={{ fontWeight: 600, flex: '1 1 12rem' }}>
+					{name}
+					{since !== undefined && since < today ? `, since ${dayInWords(since)}` : ''}
+				</Typography>
+				<Button
+					variant="outlined"
+					color="error"
+					size="small"
+					aria-label={`To its outcome: ${name}`}
+					onClick={record}
+				>
+					To its outcome
+				</Button>
+			</Box>
 			{endings(sign.holds).map((line) => (
 				<Typography key={line} variant="body2">
 					{line}
 				</Typography>
 			))}
-			<Button
-				variant="outlined"
-				color="error"
-				size="small"
-				aria-label={`To its outcome: ${name}`}
-				onClick={record}
-				sx={{ mt: 0.5 }}
-			>
-				To its outcome
-			</Button>
 		</Box>
 	)
 }
@@ -102,22 +103,22 @@ function Parts({ gate }: { gate: Gate }) {
 		</Box>
 	)
 }
-function Part({ name, part }: { name: string; part: GatePart }) {
-	const { state, held } = partWords(part)
-	return (
-		<Box>
-			<Typography variant="body2" color="text.secondary" component="h2">
-				{name}
-			</Typography>
-			<Typography
-				sx={{ fontSize: '1.2rem', fontWeight: 700, ...(held ? { color: 'error.main' } : {}) }}
-			>
-				{state}
-			</Typography>
-			{held && <Typography variant="body2">{capital(held)}</Typography>}
-		</Box>
-	)
-}
+const Part = ({ name, part }: { name: string; part: GatePart }) => (
+	<Box>
+		<Typography variant="body2" color="text.secondary" component="h2">
+			{name}
+		</Typography>
+		<Typography
+			sx={{
+				fontSize: '1.2rem',
+				fontWeight: 700,
+				...(part.state === 'held' ? { color: 'error.main' } : {}),
+			}}
+		>
+			{stateWords(part)}
+		</Typography>
+	</Box>
+)
 function Unasked({ gate }: { gate: Gate }) {
 	const unasked = unaskedIn(gate)
 	const clear = gateParts.every((part) => gate[part].state === 'nothing-found')

@@ -1,7 +1,6 @@
-/** What every result is set in: as high as it needs, scrolled by itself where the window is low. */
+/** What every result is set in. */
 import { Box, Typography } from '@mui/material'
 import type { ReactNode } from 'react'
-import { narrow } from '../../narrow.ts'
 
 /** @param label what the result is of, for those who do not see where it stands */
 export function ResultSheet({ label, children }: { label: string; children: ReactNode }) {
@@ -9,17 +8,7 @@ export function ResultSheet({ label, children }: { label: string; children: Reac
 		<Box
 			component="section"
 			aria-label={label}
-			tabIndex={0}
-			sx={{
-				flex: '0 1 auto',
-				minHeight: 0,
-				maxHeight: '72%',
-				overflow: 'auto',
-				display: 'grid',
-				alignContent: 'start',
-				gap: 1.25,
-				[narrow]: { maxHeight: 'none' },
-			}}
+			sx={{ display: 'grid', alignContent: 'start', gap: 1.25 }}
 		>
 			{children}
 		</Box>
