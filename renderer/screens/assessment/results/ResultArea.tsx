@@ -101,6 +101,9 @@ function Answer({
 				minHeight: 0,
 				minWidth: 0,
 				overflow: 'auto',
+				// room for the ring of what has the focus at its edge
+				px: 0.75,
+				mx: -0.75,
 				display: 'flex',
 				flexDirection: 'column',
 				[narrow]: { flex: 'none', overflow: 'visible' },

@@ -111,7 +111,7 @@ export function StepFindings(props: StepFindingsProps) {
 				role="group"
 				aria-label="What was found on this step"
 				tabIndex={scrolls ? 0 : undefined}
-				sx={{ overflow: 'auto', minHeight: 0, [narrow]: { overflow: 'visible' } }}
+				sx={{ ...forTheRing, overflow: 'auto', minHeight: 0, [narrow]: { overflow: 'visible' } }}
 			>
 				{here.length === 0 && (
 					<Typography variant="body2" color="text.secondary">
@@ -154,6 +154,8 @@ export function StepFindings(props: StepFindingsProps) {
 		</Box>
 	)
 }
+/** What scrolls leaves room for the ring of what has the focus at its edge. */
+const forTheRing = { px: 0.75, mx: -0.75 }
 /** The result above keeps at least half of the height. */
 const frame = {
 	flex: '0 1 auto',
@@ -202,7 +204,7 @@ function Opener({ keys, open, press, children }: OpenerProps) {
 			sx={{ px: 1 }}
 		>
 			{children}
-			<Box component="span" aria-hidden sx={{ ml: 0.75, fontWeight: 400, opacity: 0.75 }}>
+			<Box component="span" aria-hidden sx={{ ml: 0.75, fontWeight: 400, color: 'text.secondary' }}>
 				{keys}
 			</Box>
 		</Button>
