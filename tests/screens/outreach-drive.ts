@@ -28,6 +28,7 @@ export async function openPlayer(page: Page, search: string, name: string): Prom
 	await expect(page.getByRole('heading', { level: 1, name })).toBeVisible()
 }
 async function setClub(page: Page, club: string): Promise<void> {
+	await button(page, 'Edit details').press('Enter')
 	await page.getByRole('textbox', { name: 'Club' }).fill(club)
 	await button(page, 'Save player').press('Enter')
 	await expect(page.getByRole('status').filter({ hasText: 'Saved.' })).toBeVisible()

@@ -5,7 +5,7 @@ import { channels, outboxKinds, outboxStates } from '../outbox/item.ts'
 import { id } from '../workplace/shapes.ts'
 
 /** What the lines of a prescription are about, in their order. */
-export const planLineKinds = ['size', 'raise', 'stop-wearing', 'replace', 'insert'] as const
+const planLineKinds = ['size', 'raise', 'stop-wearing', 'replace', 'insert'] as const
 const planLineSchema = z.strictObject({ what: z.enum(planLineKinds), says: z.string() })
 export type PlanLine = z.infer<typeof planLineSchema>
 

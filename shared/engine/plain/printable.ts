@@ -4,7 +4,7 @@ import { printableRuns } from './printable.table.ts'
 /** Ends a line; no font draws it. */
 const newLine = 0x0a
 
-/** Whether every font of the pages has this code point. */
+/** Whether every font of the pages has this code point. @internal */
 export function isPrintable(code: number): boolean {
 	if (code === newLine) return true
 	let [from, to] = [0, printableRuns.length - 1]

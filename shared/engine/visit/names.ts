@@ -17,9 +17,7 @@ const unseen = /[\u00ad\u200e\u200f\u202a-\u202e\u2060\u2066-\u2069\ufeff]/g
 const blanks = /\s+/g
 
 /** What is wrong with a name. `letters`: what the letters that no font has are called. */
-export type NameFault =
-	| { code: 'not-in-a-name'; sign: string }
-	| { code: 'not-printed'; letters: string }
+type NameFault = { code: 'not-in-a-name'; sign: string } | { code: 'not-printed'; letters: string }
 
 const codePoint = (character: string): string =>
 	`U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`
@@ -32,7 +30,7 @@ function lettersOf(characters: readonly string[]): string {
 	const all = characters.join('')
 	return scriptNames.find(([, letters]) => letters.test(all))?.[0] ?? characters.join(' ')
 }
-/** The first thing that is wrong with a name; undefined where it can stand and be printed. */
+/** The first thing that is wrong with a name; undefined where it can stand and be printed. @internal */
 export function nameFault(name: string): NameFault | undefined {
 	const [sign] = notInAName.exec(name) ?? []
 	if (sign !== undefined) return { code: 'not-in-a-name', sign: signWords(sign) }
