@@ -13,12 +13,18 @@ const ofLooks = [
 ]
 /**
  * One line for each thing axe has to report. Legacy mode: the frames of this program hold only its
- * own PDF pages, so no other page is opened for them.
+ * own PDF pages, so no other page is opened for them. @param within looks at this part alone
  */
-export async function axe(page: Page, where: string, all = true): Promise<string[]> {
+export async function axe(
+	page: Page,
+	where: string,
+	all = true,
+	within?: string,
+): Promise<string[]> {
 	// a colour on its way is no colour of the page
 	await still(page)
 	const builder = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] })
+	if (within !== undefined) builder.include(within)
 	const { violations } = await (all
 		? builder.withTags(rules)
 		: builder.withRules(ofLooks)

@@ -36,11 +36,11 @@ export function ConditionPicker({ choose }: { choose: (condition: Condition) => 
 					findConditions(inputValue).map(({ condition }) => condition)
 				}
 				getOptionLabel={termWords}
-				onInputChange={(_, text, reason) => {
-					// what was typed stays when the field is left: nothing was chosen yet
-					if (reason === 'blur') return
+				// what was typed stays when the field is left: nothing was chosen yet
+				clearOnBlur={false}
+				onInputChange={(_, text, reason) =>
 					setTyped(reason === 'input' || reason === 'clear' ? text : '')
-				}}
+				}
 				onFocus={() => setHere(true)}
 				onBlur={() => setHere(false)}
 				onChange={(_, chosen) => chosen && choose(chosen)}
