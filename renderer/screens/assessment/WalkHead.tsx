@@ -152,7 +152,7 @@ function Steps({ steps, step, signed, goTo }: WalkHeadProps) {
 					onClick={() => goTo(name)}
 					sx={{ px: 1.25, minWidth: 0 }}
 				>
-					<Box component="span" aria-hidden sx={{ mr: 0.5, opacity: 0.75, fontWeight: 400 }}>
+					<Box component="span" aria-hidden sx={{ mr: 0.5, fontWeight: 400 }}>
 						{numberOf(name)}
 					</Box>
 					{name}

@@ -21,7 +21,7 @@ import {
 	rowsAt,
 } from '../../engine/visit/rows.ts'
 import { joinStampedDrafts } from '../outreach/drafts.ts'
-import { keysOfPath, leavesOf } from '../outreach/leaves.ts'
+import { isEmptyGroup, keysOfPath, leavesOf } from '../outreach/leaves.ts'
 import { sameValue } from '../outreach/stamps.ts'
 import { type DraftContent, draftContentSchema } from './calls.ts'
 
@@ -239,7 +239,8 @@ export function changedEntries(before: DraftContent, now: DraftContent): string[
 	const names = namesOfThree(before, now, now)
 	const was = leavesOf(entriesOf(before, names.base))
 	const is = leavesOf(entriesOf(now, names.mine))
-	return [...new Set([...was.keys(), ...is.keys()])]
+	// a group without anything in it is no entry
+	return [...new Set([...was, ...is].flatMap(([path, leaf]) => (isEmptyGroup(leaf) ? [] : [path])))]
 		.filter((path) => !sameValue(was.get(path), is.get(path)))
 		.map((path) => keysThere(keysOfPath(path), now, names.mine))
 }

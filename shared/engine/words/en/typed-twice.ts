@@ -1,7 +1,10 @@
 /** What an entry of a draft is called, and what stands in it, for who has to choose between two. */
+
+import { decisionsSchema } from '../../visit/decisions.ts'
 import type { Entry, Tree } from '../../visit/entries.ts'
 import { type FieldMeta, fieldMeta } from '../../visit/field-meta.ts'
 import { heldTogether } from '../../visit/row-lists.table.ts'
+import { rowListAt } from '../../visit/rows.ts'
 import { termWords } from '../../visit/terms.ts'
 import { visitSchema } from '../../visit/visit.ts'
 import { amount, capital } from './format.ts'
@@ -21,12 +24,24 @@ function groupName([part, head = '', key = '']: readonly string[]): string {
 /** The field of the visit at the keys; undefined where they name an item of a list, or a group. */
 function fieldAt(path: readonly string[]): FieldMeta | undefined {
 	const [part, head = '', ...rest] = path
-	if (part !== 'visit' || isGroup(path)) return undefined
+	if (part === 'typedTwice' || isGroup(path)) return undefined
+	if (part === 'decisions') return decisionAt([head, ...rest])
 	const isRow = head === 'conditions' || head === 'footwear'
 	const keys = isRow ? [head, '0', ...rest.slice(1)] : [head, ...rest]
 	if (isRow && rest.length < 2) return undefined
 	try {
 		return fieldMeta(visitSchema, keys.join('.'))
+	} catch (error) {
+		if (error instanceof RangeError) return undefined
+		throw error
+	}
+}
+/** What was decided in a field with a name of its own. */
+function decisionAt(keys: readonly string[]): FieldMeta | undefined {
+	if (keys.length < 2 || rowListAt(`decisions.${keys[0]}`)) return undefined
+	try {
+		const field = fieldMeta(decisionsSchema, keys.join('.'))
+		return field.title === keys.join('.') ? undefined : field
 	} catch (error) {
 		if (error instanceof RangeError) return undefined
 		throw error
@@ -44,8 +59,12 @@ const decided: Readonly<Record<string, string>> = {
 	screeningDone: 'What was done about the warning signs',
 	lines: 'Note on a finding',
 	insert: 'Insert',
+	agreement: 'Agreement',
 }
-function decisionName([, key = '', ...rest]: readonly string[]): string {
+function decisionName(keys: readonly string[]): string {
+	const [, key = '', ...rest] = keys
+	const field = fieldAt(keys)
+	if (field) return field.title
 	if (key === 'answers') return `Decide: ${questionName(rest[0] ?? '')}`
 	const name = decided[key] ?? capital(termWords(key))
 	const side = key === 'insert' || key === 'heelRaiseMm' ? rest[0] : undefined
@@ -61,6 +80,7 @@ function visitName(keys: readonly string[], pairName: string | undefined): strin
 	const [, head = '', row = ''] = keys
 	const field = fieldAt(keys)
 	const side = keys.find((key) => key === 'left' || key === 'right')
+	if (row === '' && !field) return capital(termWords(head))
 	if (head === 'coreSetAside')
 		return `Not asked: ${coreQuestionNames[row as keyof typeof coreQuestionNames] ?? row}`
 	if (head === 'outcomes') return 'What was found about a warning sign'
