@@ -16,6 +16,8 @@ interface FeetDrawingProps {
 	visit: Visit
 	/** Path of the field in focus; empty where none is. */
 	focused: string
+	/** How left and right differ, in words; empty where they cannot be compared. */
+	difference: string
 	/** What cannot be drawn, in words: a foot that was not measured. */
 	lacks: (side: Side) => string
 }
@@ -79,7 +81,7 @@ const ink = {
 	},
 } as const
 
-export function FeetDrawing({ visit, focused, lacks }: FeetDrawingProps) {
+export function FeetDrawing({ visit, focused, difference, lacks }: FeetDrawingProps) {
 	const box = useRef<HTMLDivElement>(null)
 	const room = useRoom(box)
 	const seen = perSide((side) => seenOf(visit, side))
@@ -88,10 +90,13 @@ export function FeetDrawing({ visit, focused, lacks }: FeetDrawingProps) {
 	return (
 		<Box ref={box} sx={{ position: 'relative', flex: '1 1 0', minHeight: '14rem', minWidth: 0 }}>
 			{drawn && (
-				<Box component="svg" role="img" aria-label={spoken(seen)} sx={ink}>
+				<Box component="svg" role="img" aria-label={[spoken(seen), difference].filter(Boolean).join(' ')} sx={ink}>
 					{drawn.feet.map((foot) => (
 						<Foot key={foot.side} foot={foot} letter={room.letter} />
 					))}
+					<text x={room.width / 2} y={drawn.bottom + room.letter * 2.9}>
+						{difference}
+					</text>
 				</Box>
 			)}
 			{bothSides.map((side) =>

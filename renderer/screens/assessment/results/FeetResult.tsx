@@ -69,14 +69,15 @@ export function FeetResult({ assessment, visit, earlier, draft, focused }: Resul
 				sx={{
 					display: 'flex',
 					flexDirection: 'column',
-					minHeight: { xs: 0 },
 					[narrow]: { minHeight: '22rem' },
 				}}
 			>
-				<FeetDrawing visit={visit} focused={focused} lacks={lacks} />
-				<Typography variant="body2" sx={{ ...figures, minHeight: '1.5em', textAlign: 'center' }}>
-					{capital(differenceWords(sizing))}
-				</Typography>
+				<FeetDrawing
+					visit={visit}
+					focused={focused}
+					difference={capital(differenceWords(sizing))}
+					lacks={lacks}
+				/>
 			</Box>
 			<Box sx={facts}>
 				{measured === undefined ? <Waiting /> : <Sizes {...{ assessment, visit, earlier }} />}

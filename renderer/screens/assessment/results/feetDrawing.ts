@@ -39,6 +39,8 @@ export interface DrawnFoot {
 }
 export interface FeetDrawn {
 	unitsPerMm: number
+	/** Where the heels stand. */
+	bottom: number
 	feet: DrawnFoot[]
 }
 interface Room {
@@ -52,8 +54,11 @@ export interface AtHand {
 	side: Side | undefined
 	part: Part | undefined
 }
-/** Room round a foot in letters: length figure above, name below, length line outside, ball line inside. */
-const margin = { above: 1.9, below: 1.7, outside: 1.2, inside: 2.4 } as const
+/**
+ * Room round a foot in letters: its length above, its name and the difference below, the line of the
+ * length outside, that of the ball inside.
+ */
+const margin = { above: 1.9, below: 3.2, outside: 1.2, inside: 2.4 } as const
 const tickLetters = 0.3
 const figures = (value: number): string => String(Math.round(value * 10) / 10)
 
@@ -82,6 +87,7 @@ export function drawFeet(
 	if (unitsPerMm <= 0) return undefined
 	return {
 		unitsPerMm,
+		bottom: margin.above * room.letter + longestMm * unitsPerMm,
 		feet: bothSides.flatMap((side) => {
 			const measures = feet[side]
 			if (!measures) return []
