@@ -104,16 +104,9 @@ export async function tour(page: Page): Promise<Stop[]> {
 		at('player', `#/players/${id}`),
 		at('visit', `#/players/${id}`, visitPage),
 		at('trends', `#/trends/${id}`),
-		...[
-			'Play',
-			'Feet',
-			'Ankles',
-			'Posture',
-			'Growth',
-			'Flags',
-			'Decide',
-			'Sign',
-		].map((name) => step(id, name)),
+		...['Play', 'Feet', 'Ankles', 'Posture', 'Growth', 'Flags', 'Decide', 'Sign'].map((name) =>
+			step(id, name),
+		),
 		feet(id, 'field help', fieldHelp),
 		feet(id, 'paste', paste),
 		at('palette', '#/players', async (page) => {
