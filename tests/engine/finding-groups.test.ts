@@ -1,9 +1,6 @@
 /** What says one thing stands once; caveats stand apart; the way to a measure to be repeated. */
 import { describe, expect, it } from 'vitest'
-import {
-	footnotesOf,
-	groupsOf,
-} from '../../renderer/screens/assessment/decide/findingGroups.ts'
+import { footnotesOf, groupsOf } from '../../renderer/screens/assessment/decide/findingGroups.ts'
 import { measureAgain } from '../../renderer/screens/assessment/decide/measureAgain.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type { Assessment } from '../../shared/engine/findings/assessment.ts'
@@ -48,7 +45,7 @@ describe('findings', () => {
 		}))
 		const [group, ...others] = groupsOf(two, reasons)
 		expect(others).toEqual([])
-		expect(group?.says).toEqual(['A raised heel:', 'none {}', 'none {}'])
+		expect(group?.says).toEqual(['Raised heel:', 'none {}', 'none {}'])
 		const [first] = reasons
 		expect(groupsOf(two, first ? [first] : [])).toHaveLength(2)
 	})

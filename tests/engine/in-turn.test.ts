@@ -1,8 +1,14 @@
 /** A changed answer turns what is proposed after it: marked, asked again, and in one plan. */
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
 import { need } from '../../shared/engine/plain/need.ts'
-import { asProposed, changedTo, setAside, withAnswer } from '../../shared/engine/prescription/answers.ts'
+import {
+	asProposed,
+	changedTo,
+	setAside,
+	withAnswer,
+} from '../../shared/engine/prescription/answers.ts'
 import type { AskedNow } from '../../shared/engine/prescription/in-turn.ts'
 import { namedIn } from '../../shared/engine/prescription/lines.ts'
 import { openNow, questionsNow, settledPlan } from '../../shared/engine/prescription/settled.ts'
@@ -15,6 +21,7 @@ import { json, read } from '../demo.ts'
 
 const parsed = parseShelf(json('shelf.json'))
 const shelf = parsed.ok ? parsed.value : undefined
+const oldHand = new URL('./pictures/15-old-hand.json', import.meta.url)
 const visit = read(json('visit-adolescent.json'))
 const assessment = assess(visit, [], undefined, shelf)
 const named = namedIn(visit, assessment)
@@ -72,21 +79,29 @@ describe('what others answer', () => {
 		expect(settledPlan(assessment, decisions).review).toEqual(review.prescription.review)
 	})
 	it('lets a pair that is kept serve its role, and none that is given up', () => {
-		const keep = prescription.owned.map(({ id }) => ({ id, verdict: 'keep' as const }))
-		const kept = at('pair.match', answered(changedTo(first('owned'), { verdicts: keep })))
-		expect(kept.prescription.pairs[0]).toMatchObject({ ownedPair: 'match-boots', means: 'keep' })
-		expect(kept.params.keep).not.toBe('')
-		const stop = keep.map((row) => ({ ...row, verdict: 'stop-wearing' as const }))
-		const plan = settledPlan(
-			assessment,
-			answered(changedTo(first('owned'), { verdicts: stop })),
+		const old = read(JSON.parse(readFileSync(oldHand, 'utf8')))
+		const found = assess(old)
+		const ask = (decisions: Decisions) => questionsNow(found, decisions, namedIn(old, found))
+		const owned = need(
+			ask(noDecisions).find(({ id }) => id === 'owned'),
+			'owned',
 		)
+		const verdictsOf = (verdict: 'keep' | 'stop-wearing') =>
+			answered(
+				changedTo(owned, {
+					verdicts: found.prescription.owned.map(({ id }) => ({ id, verdict })),
+				}),
+			)
+		const before = found.prescription.pairs.find(({ id }) => id === 'match')
+		expect([before?.means, before?.ownedPair]).toEqual(['buy', undefined])
+		const match = ask(verdictsOf('keep')).find(({ id }) => id === 'pair.match')
+		expect(match?.params).toMatchObject({ means: 'keep', keep: 'old turf shoes' })
+		const plan = settledPlan(found, verdictsOf('stop-wearing'))
 		expect(plan.pairs.filter(({ ownedPair }) => ownedPair !== undefined)).toEqual([])
-		const owned = new Set(idsOf(prescription.owned))
-		const raised = plan.raise.pairs.filter(({ pair }) => owned.has(pair))
-		expect(raised.map(({ left, right }) => left.addMm + right.addMm)).toEqual(
-			raised.map(() => 0),
-		)
+		expect(plan.pairs.map(({ means }) => means)).toEqual(plan.pairs.map(() => 'buy'))
+		const ids = new Set(idsOf(found.prescription.owned))
+		const raised = plan.raise.pairs.filter(({ pair }) => ids.has(pair))
+		expect(raised.map(({ left, right }) => left.addMm + right.addMm)).toEqual(raised.map(() => 0))
 	})
 	it('takes the day of the raise out of the review with the raise', () => {
 		const asked = need(prescription.reviewAsked, 'days asked for')

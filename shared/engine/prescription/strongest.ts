@@ -11,15 +11,11 @@ import type { Planned } from './subjects.ts'
 type Given = Pick<Assessment, 'findings' | 'sizing' | 'footwear' | 'insert'>
 type Find = (plan: Planned, given: Given) => Because | undefined
 
-/** A yes without its question tells nothing. */
-const isTold = ({ measure }: Because): boolean => measure !== 'answer'
 /** The first reading of findings, most consequential first. */
 const firstOf = (ids: readonly string[], { findings }: Given): Because | undefined =>
-	findings
-		.find(
-			({ id, code, because }) => ids.includes(id) && because.some(isTold) && !footnotes.has(code),
-		)
-		?.because.find(isTold)
+	findings.find(
+		({ id, code, because }) => ids.includes(id) && because.length > 0 && !footnotes.has(code),
+	)?.because[0]
 const size: Find = (_plan, { sizing: { fitLengthMm, decidedByFoot } }) => {
 	if (fitLengthMm === undefined) return undefined
 	const side = decidedByFoot === 'equal' ? undefined : decidedByFoot
@@ -60,7 +56,9 @@ const work =
 		[...modifications, ...lacing].find(
 			({ id, side, because }) => of(plan).includes(`${id}.${side}`) && because.length > 0,
 		)?.because[0]
-const review: Find = ({ review: planned }, given) => firstOf(planned?.because ?? [], given)
+/** A yes to a warning sign tells nothing without its question. */
+const review: Find = ({ review: planned }, given) =>
+	firstOf(planned?.because.filter((id) => !id.startsWith('screening.')) ?? [], given)
 /** The line names what the player has. */
 const complaint =
 	(read: readonly string[]): Find =>
@@ -90,5 +88,5 @@ export function strongestReason(
 ): Because | undefined {
 	if (id === 'complaint') return complaint(read)(plan, given)
 	const find = id.startsWith('pair.') ? pair(id.slice('pair.'.length) as PairRole) : finders[id]
-	return find?.(plan, given) ?? firstOf(read, given)
+	return find ? find(plan, given) : firstOf(read, given)
 }

@@ -7,7 +7,7 @@ import type { Finding } from '../../../../shared/engine/findings/finding.ts'
 import { footnotes } from '../../../../shared/engine/findings/footnotes.table.ts'
 import { canonicalJson } from '../../../../shared/engine/plain/canonical.ts'
 import { unmirrored } from '../../../../shared/engine/prescription/lines.ts'
-import { aFeature } from '../../../../shared/engine/words/en/features.ts'
+import { featureName } from '../../../../shared/engine/words/en/features.ts'
 import { listed } from '../../../../shared/engine/words/en/format.ts'
 import { capital } from '../../../../shared/engine/words/words.ts'
 
@@ -38,10 +38,8 @@ const asksOf = (finding: Finding, reasons: readonly PairReason[]): string => {
 	const asked = reasons.find((reason) => reason.finding === finding.id)
 	if (!asked) return ''
 	const features = [
-		...asked.seek.map(aFeature),
-		...unmirrored(asked.avoid, asked.seek).map(
-			(feature) => `no ${aFeature(feature).replace(/^an? /, '')}`,
-		),
+		...asked.seek.map(featureName),
+		...unmirrored(asked.avoid, asked.seek).map((feature) => `no ${featureName(feature)}`),
 	]
 	return features.length > 0 ? `${capital(listed(features))}:` : ''
 }
