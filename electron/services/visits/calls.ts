@@ -5,6 +5,7 @@ import { amendVisit, openDraft, saveDraft } from './drafts.ts'
 import { addNote, countersign, markInError, visitHistory } from './notes.ts'
 import { accessiblePage } from './page.ts'
 import { handedOver, openReport } from './reports.ts'
+import { openSheet } from './sheet.ts'
 import { previewDraft, signVisit } from './signing.ts'
 import { openVisit } from './visits.ts'
 
@@ -25,5 +26,6 @@ export const visitCalls = (memory: Needs, deps: Deps) =>
 		'visits.countersign': (input) => countersign(memory, deps, input),
 		'reports.open': (input) => openReport(memory, deps, input),
 		'reports.page': (input) => accessiblePage(memory, deps, input),
+		'reports.sheet': (input) => openSheet(deps, input),
 		'reports.handedOver': (input) => handedOver(deps, input),
 	}) satisfies Partial<Handlers>

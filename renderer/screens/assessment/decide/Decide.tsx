@@ -4,7 +4,7 @@
  */
 import { Alert, Box, Stack } from '@mui/material'
 import type { Shelf } from '../../../../shared/engine/visit/shelf.ts'
-import { ReportPreview } from '../../../parts/ReportPreview.tsx'
+import { ReportPreview, roomBeside } from '../../../parts/ReportPreview.tsx'
 import type { StepProps } from '../stepProps.ts'
 import { QuestionList } from './QuestionList.tsx'
 import { Quiet } from './Quiet.tsx'
@@ -24,10 +24,10 @@ export function Decide(props: DecideProps) {
 		<Box
 			sx={{
 				display: 'grid',
-				gridTemplateColumns: 'minmax(0, 1fr) fit-content(460px)',
+				gridTemplateColumns: 'minmax(0, 1fr) minmax(28rem, 34%)',
 				gap: 3,
 				alignItems: 'start',
-				'@container (max-width: 66rem)': {
+				[`@container (max-width: ${roomBeside}rem)`]: {
 					gridTemplateColumns: 'minmax(0, 1fr)',
 					'& > :last-child': { order: -1 },
 				},
