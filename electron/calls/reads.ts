@@ -30,6 +30,7 @@ const reads: Reads = {
 		objectRef: ({ visitId, version }) =>
 			`report:${visitId}${version === undefined ? '' : ` version ${version}`}`,
 	},
+	'reports.sheet': { does: 'read', objectRef: ({ visitId }) => `sheet:${visitId}` },
 	'season.open': { does: 'read', player: ofPlayer, objectRef: () => 'season' },
 	'season.chart': { does: 'print', player: ofPlayer, objectRef: () => 'season' },
 	'season.ics': { does: 'export', player: ofPlayer, objectRef: () => 'season' },

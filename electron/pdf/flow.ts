@@ -4,14 +4,15 @@ import {
 	type BlockOf,
 	byKind,
 	type ForEachKind,
+	type LwDocument,
 } from '../../shared/engine/report/document.ts'
-import { actions, alert } from './blocks/boxes.ts'
+import { actions, alert, facts } from './blocks/boxes.ts'
 import { figure } from './blocks/figures.ts'
-import { heading, list, paragraph, signature } from './blocks/prose.ts'
+import { heading, list, newPageLevel, paragraph, signature } from './blocks/prose.ts'
 import { isShortTable, table } from './blocks/tables.ts'
 import { chart } from './blocks/wall.ts'
 import { type Look, lengthOf, type Node } from './look.ts'
-import type { Page } from './page.ts'
+import { type Page, sizesOf } from './page.ts'
 
 /** A figure at true size has a page of its own (sheets.ts). */
 export type FlowBlock = BlockOf<Exclude<BlockKind, 'true-size'>>
@@ -21,6 +22,7 @@ const blocks: ForEachKind<FlowBlock['kind'], [look: Look], Node> = {
 	list,
 	actions,
 	alert,
+	facts,
 	table,
 	chart,
 	figure,
@@ -62,20 +64,51 @@ function keepsWhole(block: FlowBlock | undefined): boolean {
 	if (block?.kind === 'table') return isShortTable(block)
 	return block?.kind === 'list' && block.items.length <= 6 && lengthOf(block.items) < 600
 }
+/** A part of a page as pdfmake tells of it. */
+interface LaidOut {
+	headlineLevel?: number
+	/** Of the whole document, as far as it is laid out. */
+	pages?: number
+	startPosition?: { top: number; pageNumber: number }
+}
+interface Around {
+	getFollowingNodesOnPage?: () => unknown[]
+	getPreviousNodesOnPage?: () => LaidOut[]
+}
+/** pdfmake tells nothing of what begins a page by itself, but of what stands before a node. */
+const beginsAnew = ({ getPreviousNodesOnPage }: Around = {}): boolean =>
+	getPreviousNodesOnPage?.().some(({ headlineLevel }) => headlineLevel === newPageLevel) ?? false
+/**
+ * Notes whether what must stand on the first page went on to the next: all of the document, or what
+ * stands before a page break of its own.
+ */
+function pageOneWatch(document: LwDocument, laid: { overflows: boolean }) {
+	let isWatching = sizesOf(document).length > 1
+	const goesOn = document.blocks.some((block) => block.kind === 'heading' && block.newPage)
+	return ({ pages = 1, startPosition }: LaidOut, around?: Around): void => {
+		if (!isWatching) return
+		const place = startPosition?.pageNumber ?? 1
+		if (!goesOn) laid.overflows ||= pages > 1
+		else if (place > 1) {
+			// what may not be torn is told of where it would have begun: only what follows is sure
+			laid.overflows ||= !beginsAnew(around) || place > 2
+			isWatching = false
+		}
+	}
+}
 /**
  * Keeps a heading with what follows it: the page ends before a heading that would stand alone at
  * its foot.
  */
-export const breakBefore =
-	(page: Page) =>
-	(
-		node: { headlineLevel?: number; startPosition?: { top: number } },
-		container?: { getFollowingNodesOnPage?: () => unknown[] },
-	): boolean => {
+export function breakBefore(page: Page, document: LwDocument, laid: { overflows: boolean }) {
+	const watch = pageOneWatch(document, laid)
+	return (node: LaidOut, around?: Around): boolean => {
+		watch(node, around)
 		if (node.headlineLevel === undefined) return false
-		const following = container?.getFollowingNodesOnPage?.() ?? []
+		const following = around?.getFollowingNodesOnPage?.() ?? []
 		if (following.length === 0) return true
 		const top = node.startPosition?.top ?? 0
 		const lowest = page.heightPt - page.margins[3] - 11 * page.lineRoom
 		return node.headlineLevel <= 2 && top > lowest
 	}
+}

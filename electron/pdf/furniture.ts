@@ -13,15 +13,18 @@ export interface PageFurniture {
 }
 /** @throws BadLogo where the clinic's logo cannot be drawn */
 export const furnitureOf = (document: LwDocument, look: Look, t: Speak): PageFurniture => ({
-	before:
-		document.print === 'wall'
-			? wallHead(document, look)
-			: [letterhead(document, look), title(document, look), subject(document, look)],
+	before: headOf(document, look),
 	after: basisNotes(document, look, t),
 	head: (page) => (page === 1 ? '' : runningHead(document, look)),
 	foot: (page, pages) => foot(document, look, t('page.number', { page, pages })),
 })
 
+/** @throws BadLogo as above */
+function headOf(document: LwDocument, look: Look): Node[] {
+	if (document.print === 'wall') return wallHead(document, look)
+	if (document.slim) return slimHead(document, look)
+	return [letterhead(document, look), title(document, look), subject(document, look)]
+}
 /** @throws BadLogo where the clinic's logo cannot be drawn */
 function letterhead(document: LwDocument, { page, scale }: Look): Node {
 	const { clinicName, address, phone, email, colour } = document.letterhead
@@ -51,13 +54,42 @@ function letterhead(document: LwDocument, { page, scale }: Look): Node {
 		],
 	}
 }
+/** Label and value one after the other; the first value in bold. */
+const runningSubject = ({ subject: told }: LwDocument, between: string): Node[] =>
+	told.flatMap(([label, value], index) => [
+		{ text: `${index === 0 ? '' : between}${label} `, color: quiet },
+		{ text: value, bold: index === 0 },
+	])
+/** The page belongs to what is to be done: clinic, title and player take a line each. */
+function slimHead(document: LwDocument, look: Look): Node[] {
+	const { page, scale } = look
+	const { clinicName, address, phone, email, colour } = document.letterhead
+	const contact = [
+		address.filter(Boolean).join(', '),
+		[phone, email].filter(Boolean).join('   '),
+	].filter(Boolean)
+	return [
+		{
+			columns: [
+				...logo(document, 26),
+				words(clinicName, { bold: true, fontSize: 13, color: colour, width: '*' }),
+				words(contact.join('\n'), {
+					fontSize: scale.label,
+					color: quiet,
+					alignment: 'right',
+					width: 'auto',
+				}),
+			],
+			columnGap: 8,
+		},
+		{ canvas: [{ type: 'rect', x: 0, y: 4, w: page.bodyPt, h: 1.8, color: colour }] },
+		{ ...title(document, look), margin: [0, 8, 0, 1] },
+		{ text: runningSubject(document, '     '), fontSize: scale.cell, margin: [0, 0, 0, 5] },
+	]
+}
 /** Two slim lines: on a wall the room belongs to the weeks. @throws BadLogo as above */
 function wallHead(document: LwDocument, { page, scale }: Look): Node[] {
 	const { clinicName, phone = '', colour } = document.letterhead
-	const told = document.subject.flatMap(([label, value], index) => [
-		{ text: `${index === 0 ? '' : '    '}${label} `, color: quiet },
-		{ text: value, bold: index === 0 },
-	])
 	return [
 		{
 			columns: [
@@ -72,7 +104,7 @@ function wallHead(document: LwDocument, { page, scale }: Look): Node[] {
 			columns: [
 				{ ...title(document, { scale, page, colour }), width: 'auto', noWrap: true },
 				{
-					text: told,
+					text: runningSubject(document, '    '),
 					fontSize: scale.label,
 					alignment: 'right',
 					margin: [0, 0.55 * scale.label, 0, 0],

@@ -30,6 +30,7 @@ const textsOf: ForEachKind<BlockKind, [], string[]> = {
 	list: ({ items }) => items,
 	actions: ({ items }) => items.flatMap(({ what, when, who }) => [what, when, who]),
 	alert: ({ title, text }) => [title, text],
+	facts: ({ title = '', rows }) => [title, ...rows.flatMap(({ label, text }) => [label, text])],
 	table: ({ caption, head, rows }) => [caption, ...head, ...rows.flat()],
 	chart: ({ caption, head, rows }) => [caption, ...head, ...rows.flat().flatMap(cellTexts)],
 	figure: drawing,

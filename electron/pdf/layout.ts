@@ -14,14 +14,28 @@ interface Protection {
 	/** Changes its permissions; never given away. */
 	owner: string
 }
+/** What is noted while a document is laid out. */
+export interface Laid {
+	/** What must stand on the first page went on to the next. */
+	overflows: boolean
+}
+interface Options {
+	protection?: Protection | undefined
+	/** Of the letters, against their usual size. */
+	size?: number
+	laid?: Laid
+}
 /**
  * A fresh definition each time: pdfmake writes into what it is given. With protection the copy
  * opens by password only (AES-256); printing and reading aloud stay allowed.
  */
-export function definitionOf(document: LwDocument, protection?: Protection): object {
+export function definitionOf(
+	document: LwDocument,
+	{ protection, size, laid = { overflows: false } }: Options = {},
+): object {
 	const t = speakFrom(document.furniture)
 	const page = pageOf(document)
-	const scale = scaleOf(document)
+	const scale = scaleOf(document, size)
 	const look: Look = { colour: document.letterhead.colour, page, scale }
 	const furniture = furnitureOf(document, look, t)
 	return {
@@ -38,7 +52,7 @@ export function definitionOf(document: LwDocument, protection?: Protection): obj
 		...draftMark(document, t),
 		header: furniture.head,
 		footer: furniture.foot,
-		pageBreakBefore: breakBefore(page),
+		pageBreakBefore: breakBefore(page, document, laid),
 		content: contentOf(document, look, furniture),
 	}
 }

@@ -12,6 +12,7 @@ export interface Scale {
 	note: number
 	strong: number
 	lead: number
+	headline: number
 	title: number
 	heading: number
 	sub: number
@@ -30,6 +31,7 @@ const scales: Record<NonNullable<LwDocument['print']>, Scale> = {
 		note: 7.4,
 		strong: 10,
 		lead: 11,
+		headline: 17,
 		title: 20,
 		heading: 13.5,
 		sub: 11,
@@ -40,12 +42,30 @@ const scales: Record<NonNullable<LwDocument['print']>, Scale> = {
 		chart: 14,
 		gap: 1,
 	},
+	reading: {
+		body: 10.8,
+		small: 9,
+		note: 7.4,
+		strong: 10.8,
+		lead: 12,
+		headline: 17,
+		title: 18,
+		heading: 13,
+		sub: 11.4,
+		caption: 9,
+		cell: 10.2,
+		head: 9.4,
+		label: 8.6,
+		chart: 14,
+		gap: 0.66,
+	},
 	compact: {
 		body: 9.2,
 		small: 8,
 		note: 7,
 		strong: 9.2,
 		lead: 10.6,
+		headline: 13,
 		title: 17,
 		heading: 10.8,
 		sub: 10,
@@ -62,6 +82,7 @@ const scales: Record<NonNullable<LwDocument['print']>, Scale> = {
 		note: 10,
 		strong: 11,
 		lead: 12,
+		headline: 18,
 		title: 20,
 		heading: 15,
 		sub: 14,
@@ -75,12 +96,26 @@ const scales: Record<NonNullable<LwDocument['print']>, Scale> = {
 }
 /** How much larger everything is on the large sheet of a wall. */
 const onLargeSheet = 1.4
-/** The type scale of a document. */
-export function scaleOf({ print = 'body', paper }: LwDocument): Scale {
+/**
+ * How large the letters are tried, largest first, until what must stand on one page does: page one
+ * of a report, a letter. Nothing in the hands of a player falls under 9 points.
+ */
+const triedSizes: Record<NonNullable<LwDocument['print']>, readonly number[]> = {
+	body: [1],
+	reading: [1, 0.95, 0.9, 0.85],
+	compact: [1, 0.95, 0.91],
+	wall: [1],
+}
+export const sizesOf = ({ print = 'body' }: LwDocument): readonly number[] => triedSizes[print]
+const times = (scale: Scale, factor: number): Scale => ({
+	...scale,
+	...Object.fromEntries(Object.entries(scale).map(([use, points]) => [use, points * factor])),
+})
+/** The type scale of a document. @param size of its letters, against their usual one */
+export function scaleOf({ print = 'body', paper }: LwDocument, size = 1): Scale {
 	const scale = scales[print]
-	if (print !== 'wall' || paper !== 'A3') return scale
-	const larger = Object.entries(scale).map(([use, points]) => [use, points * onLargeSheet])
-	return { ...scale, ...Object.fromEntries(larger) }
+	if (print === 'wall') return paper === 'A3' ? times(scale, onLargeSheet) : scale
+	return size === 1 ? scale : times(scale, size)
 }
 export interface Page {
 	size: 'A4' | 'LETTER' | 'A3'
@@ -92,8 +127,10 @@ export interface Page {
 	/** A tenth of the room a heading needs below it. */
 	lineRoom: number
 }
+/** Over the first line, points: the running head of further pages stands there. */
+const topOf = { body: 46, reading: 42, compact: 46, wall: 30 } as const
 /** Room for the foot, points. */
-const bottomOf = { body: 58, compact: 48, wall: 40 } as const
+const bottomOf = { body: 58, reading: 46, compact: 48, wall: 40 } as const
 /** Paper, margins and body of a document, in points. */
 export function pageOf({ paper = 'A4', landscape = false, print = 'body' }: LwDocument): Page {
 	const [short, long] = papers[paper]
@@ -104,7 +141,7 @@ export function pageOf({ paper = 'A4', landscape = false, print = 'body' }: LwDo
 		orientation: landscape ? 'landscape' : 'portrait',
 		widthPt,
 		heightPt: landscape ? short : long,
-		margins: [side, print === 'wall' ? 30 : 46, side, bottomOf[print]],
+		margins: [side, topOf[print], side, bottomOf[print]],
 		bodyPt: widthPt - 2 * side,
 		lineRoom: print === 'compact' ? 4.5 : 6.5,
 	}

@@ -2,11 +2,13 @@
 import { randomBytes } from 'node:crypto'
 import { parentPort } from 'node:worker_threads'
 import pdfmake from 'pdfmake'
+import { need } from '../../shared/engine/plain/need.ts'
 import { BadLogo } from '../../shared/engine/report/bad-logo.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { fontFiles } from './fonts.ts'
 import { checkGlyphs } from './glyphs.ts'
-import { definitionOf } from './layout.ts'
+import { definitionOf, type Laid } from './layout.ts'
+import { sizesOf } from './page.ts'
 import type { Task, TaskAnswer, TaskResult } from './tasks.ts'
 
 const allowed = new Set<string>(Object.values(fontFiles))
@@ -17,10 +19,23 @@ pdfmake.addFonts({ Noto: fontFiles })
 const ownerPassword = (): string => randomBytes(24).toString('hex')
 
 type Drawing = Extract<Task, { does: 'draw' }>
-type Protection = Parameters<typeof definitionOf>[1]
+type Protection = NonNullable<Parameters<typeof definitionOf>[1]>['protection']
+/** In the largest letters in which what must stand on one page does; in the usual ones if in none. */
 async function drawn(document: LwDocument, protection: Protection): Promise<Uint8Array> {
-	const printer = pdfmake.createPdf(definitionOf(document, protection))
-	return new Uint8Array(await printer.getBuffer())
+	let usual: Uint8Array | undefined
+	for (const size of sizesOf(document)) {
+		const laid: Laid = { overflows: false }
+		const bytes = await bytesAt(document, { protection, size, laid })
+		if (!laid.overflows) return bytes
+		usual ??= bytes
+	}
+	return need(usual, 'a size of letters')
+}
+async function bytesAt(
+	document: LwDocument,
+	options: NonNullable<Parameters<typeof definitionOf>[1]>,
+): Promise<Uint8Array> {
+	return new Uint8Array(await pdfmake.createPdf(definitionOf(document, options)).getBuffer())
 }
 const withoutLogo = ({ letterhead: { logo: _logo, ...letterhead }, ...document }: LwDocument) => ({
 	...document,

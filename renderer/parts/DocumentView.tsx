@@ -5,14 +5,17 @@ import { Box } from '@mui/material'
 import { Fragment, type ReactNode, useMemo } from 'react'
 import {
 	type Block,
+	type BlockOf,
 	type ChartEntry,
 	cellTexts,
 	entriesOf,
 	type LwDocument,
+	type Tone,
 } from '../../shared/engine/report/document.ts'
 import { patternCss } from '../../shared/engine/report/html/style.ts'
 import { logoUrl } from '../../shared/engine/report/logo.ts'
 import { speakFrom } from '../../shared/engine/words/speak.ts'
+import { Drawing } from './Drawing.tsx'
 
 /** Paper is light whatever the screen's scheme. */
 const paper = {
@@ -46,18 +49,21 @@ const paper = {
 	'& dd': { m: 0 },
 	'& figure': { m: 0, mb: 1.5 },
 	'& img': { maxWidth: '100%' },
-	'& .alert': { borderLeft: '4px solid #a3262a', bgcolor: '#fbeeec', p: 1.5, mb: 1 },
+	'& .alert': { borderLeft: '4px solid #a3262a', bgcolor: '#fbeeec', p: 1.5, mb: 1.5 },
+	'& .alert > :last-child': { mb: 0 },
+	'& .large': { color: '#8d1f23', fontSize: '1.35rem', lineHeight: 1.2, fontWeight: 700 },
+	'& .headline': { fontSize: '1.35rem', lineHeight: 1.2, fontWeight: 700, my: 1 },
+	'& .facts': { gridTemplateColumns: 'minmax(4.5rem, 8rem) 1fr', rowGap: 0.5 },
+	'& .boxed': { border: '1px solid var(--report-colour)', borderRadius: 1, p: 1.5, my: 1.5 },
+	'& .boxed > h4': { mt: 0 },
+	'& .boxed > dl': { mb: 0 },
+	'& .boxed dd:first-of-type': { fontWeight: 700 },
 	'@media (forced-colors: active)': {
 		bgcolor: 'Canvas',
 		'&&, && *': { color: 'CanvasText' },
 		'& .alert': { bgcolor: 'Canvas' },
 	},
 } as const
-const svgSpace = 'xmlns="http://www.w3.org/2000/svg"'
-function picture(svg: string): string {
-	const whole = /xmlns=/.test(svg) ? svg : svg.replace('<svg', `<svg ${svgSpace}`)
-	return `data:image/svg+xml,${encodeURIComponent(whole)}`
-}
 /** The words of a row or an item do not change places while it is shown: its place is its name. */
 const named = <T,>(list: readonly T[]): { key: string; item: T }[] =>
 	list.map((item, at) => ({ key: `${at}`, item }))
@@ -100,13 +106,36 @@ function Table({
 		</table>
 	)
 }
+const classOf: Record<Tone, string | undefined> = {
+	body: undefined,
+	small: 'small',
+	strong: undefined,
+	lead: undefined,
+	headline: 'headline',
+}
+function Facts({ title, boxed, rows }: BlockOf<'facts'>) {
+	return (
+		<div className={boxed ? 'boxed' : undefined}>
+			{title === undefined ? null : <h4>{title}</h4>}
+			<dl className="facts">
+				{named(rows).map(({ key, item }) => (
+					<Fragment key={key}>
+						<dt>{item.label}</dt>
+						<dd>{item.text}</dd>
+					</Fragment>
+				))}
+			</dl>
+		</div>
+	)
+}
 function BlockView({ block }: { block: Block }) {
 	switch (block.kind) {
 		case 'heading':
+			if (block.newPage) return <h3>{block.text}</h3>
 			return block.level === 2 ? <h5>{block.text}</h5> : <h4>{block.text}</h4>
 		case 'text':
 			return (
-				<p className={block.tone === 'small' ? 'small' : undefined}>
+				<p className={classOf[block.tone ?? 'body']}>
 					{block.tone === 'strong' || block.tone === 'lead' ? (
 						<strong>{block.text}</strong>
 					) : (
@@ -131,12 +160,14 @@ function BlockView({ block }: { block: Block }) {
 		case 'alert':
 			return (
 				<div className="alert">
-					<p>
+					<p className={block.large ? 'large' : undefined}>
 						<strong>{block.title}</strong>
 					</p>
-					<p>{block.text}</p>
+					{block.text === '' ? null : <p>{block.text}</p>}
 				</div>
 			)
+		case 'facts':
+			return <Facts {...block} />
 		case 'table':
 			return (
 				<Table
@@ -163,7 +194,7 @@ function BlockView({ block }: { block: Block }) {
 		case 'true-size':
 			return (
 				<figure>
-					<img src={picture(block.svg)} alt={block.alternative} />
+					<Drawing svg={block.svg} alternative={block.alternative} />
 					<figcaption>{block.caption}</figcaption>
 				</figure>
 			)
@@ -179,12 +210,13 @@ function BlockView({ block }: { block: Block }) {
 			)
 	}
 }
-export function DocumentView({ document }: { document: LwDocument }) {
+/** Clinic, title and whom it is about, over the blocks. */
+function Head({ document }: { document: LwDocument }) {
 	const t = speakFrom()
-	const { clinicName, address, colour, logo } = document.letterhead
+	const { clinicName, address, logo } = document.letterhead
 	const mark = useMemo(() => logoUrl(logo), [logo])
 	return (
-		<Box component="article" lang={document.language} sx={{ ...paper, '--report-colour': colour }}>
+		<>
 			<p>
 				{mark ? <img src={mark} alt="" width={32} height={32} /> : null}{' '}
 				<strong>{clinicName}</strong> <span className="small">{address.join(', ')}</span>
@@ -203,7 +235,27 @@ export function DocumentView({ document }: { document: LwDocument }) {
 					</Fragment>
 				))}
 			</dl>
-			{named(document.blocks).map(({ key, item }) => (
+		</>
+	)
+}
+/** From the first page break of its own on; nothing of a document of one page. */
+const followingOf = ({ blocks }: LwDocument): Block[] => {
+	const at = blocks.findIndex((block) => block.kind === 'heading' && block.newPage)
+	return at < 0 ? [] : blocks.slice(at)
+}
+interface DocumentViewProps {
+	document: LwDocument
+	/** Only the pages after the first. */
+	following?: boolean
+}
+export function DocumentView({ document, following = false }: DocumentViewProps) {
+	const t = speakFrom()
+	const { colour } = document.letterhead
+	const blocks = following ? followingOf(document) : document.blocks
+	return (
+		<Box component="article" lang={document.language} sx={{ ...paper, '--report-colour': colour }}>
+			{following ? null : <Head document={document} />}
+			{named(blocks).map(({ key, item }) => (
 				<BlockView key={key} block={item} />
 			))}
 			{document.notes.length > 0 ? (

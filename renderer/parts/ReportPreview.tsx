@@ -1,51 +1,40 @@
-/** The player report as it would print now; follows each change without holding up typing. */
-import { Box } from '@mui/material'
-import { type SyntheticEvent, useDeferredValue, useId, useMemo, useState } from 'react'
+/**
+ * Page one of the player's report as it would print now, beside Decide; it follows each change
+ * without holding up typing. Where there is no room it is folded; the pages that follow are one key
+ * away.
+ */
+import { Box, Typography } from '@mui/material'
+import {
+	type ReactNode,
+	type SyntheticEvent,
+	useDeferredValue,
+	useId,
+	useMemo,
+	useState,
+} from 'react'
 import type { DraftContent } from '../../shared/contract.ts'
 import type { Assessment } from '../../shared/engine/findings/assessment.ts'
 import type { Clinic } from '../../shared/engine/report/clinic.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
+import type { ReportInput } from '../../shared/engine/report/inputs.ts'
 import { unnamedClinic } from '../../shared/engine/report/kinds.ts'
+import { pageOne } from '../../shared/engine/report/page-one.ts'
 import { playerReport } from '../../shared/engine/report/player.ts'
 import { readabilityOf } from '../../shared/engine/report/readability.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { speakFrom } from '../../shared/engine/words/speak.ts'
 import { useHost } from '../query.ts'
-import { clinicProtocol } from './clinicProtocol.ts'
 import { DocumentView } from './DocumentView.tsx'
+import { composedOf, draftInput } from './draftPages.ts'
+import { spokenOnly } from './spokenOnly.ts'
+import { useRoomFor } from './useRoomFor.ts'
 
+/** Room for the questions with the page beside them: a window of 1440 pixels in ordinary letters. */
+export const roomBeside = 82
 interface PreviewProps {
 	draft: DraftContent
 	assessment: Assessment | undefined
 	earlier: readonly Visit[]
-}
-interface Composed {
-	document?: LwDocument
-	/** why it cannot be composed */
-	trouble?: string
-}
-function compose(
-	{ visit, decisions }: DraftContent,
-	assessment: Assessment,
-	earlier: readonly Visit[],
-	clinic: Clinic,
-): Composed {
-	try {
-		return {
-			document: playerReport({
-				visit,
-				earlier,
-				assessment,
-				decisions,
-				clinic,
-				signedAt: undefined,
-				draft: true,
-				protocol: clinicProtocol,
-			}),
-		}
-	} catch (error) {
-		return { trouble: error instanceof Error ? error.message : String(error) }
-	}
 }
 /** How hard it is to read. */
 function Gauge({ document }: { document: LwDocument }) {
@@ -53,58 +42,46 @@ function Gauge({ document }: { document: LwDocument }) {
 	const gauge = useMemo(() => readabilityOf(document), [document])
 	if (!gauge) return null
 	return (
-		<Box component="p" sx={{ color: 'text.secondary', fontSize: '0.85rem', mt: 0 }}>
-			{t('preview.grade', {
-				grade: Math.max(0, gauge.grade).toFixed(1),
-				ease: gauge.ease.toFixed(0),
-				smog: gauge.smog.toFixed(1),
-			})}
+		<Box component="p" sx={{ color: 'text.secondary', fontSize: '0.85rem', m: 0, mb: 0.5 }}>
+			{t('preview.grade', { grade: Math.max(0, gauge.grade).toFixed(1) })}
 		</Box>
 	)
 }
-/** Composed only while it is unfolded. */
-function Composing({
-	draft,
-	assessment,
-	earlier,
-	clinic,
-	labelledBy,
-}: PreviewProps & { clinic: Clinic; labelledBy: string }) {
+interface ComposingProps extends PreviewProps {
+	clinic: Clinic
+	compose: (input: ReportInput) => LwDocument
+	children: (document: LwDocument) => ReactNode
+}
+/** Composed only while it is seen. */
+function Composing({ draft, assessment, earlier, clinic, compose, children }: ComposingProps) {
 	const content = useDeferredValue(draft)
 	const { document, trouble } = useMemo(
-		() => (assessment ? compose(content, assessment, earlier, clinic) : {}),
-		[content, assessment, earlier, clinic],
+		() =>
+			assessment
+				? composedOf(() => compose(draftInput({ draft: content, assessment, earlier, clinic })))
+				: { document: undefined, trouble: undefined },
+		[content, assessment, earlier, clinic, compose],
 	)
 	return (
 		<>
 			{trouble ? <p role="alert">{trouble}</p> : null}
-			{document ? (
-				<>
-					<Gauge document={document} />
-					<Box role="region" aria-labelledby={labelledBy} tabIndex={0}>
-						<DocumentView document={document} />
-					</Box>
-				</>
-			) : null}
+			{document ? children(document) : null}
 		</>
 	)
 }
-export function ReportPreview(props: PreviewProps) {
-	const t = speakFrom()
+interface FoldProps {
+	title: string
+	children: (labelledBy: string) => ReactNode
+}
+/** What Alt+P opens and closes; composed only while it is open. */
+function Fold({ title, children }: FoldProps) {
 	const id = useId()
-	const clinic = useHost('clinic.get', {}).value ?? unnamedClinic
 	const [open, setOpen] = useState(false)
 	return (
 		<Box
 			component="details"
 			data-preview=""
 			onToggle={(event: SyntheticEvent<HTMLDetailsElement>) => setOpen(event.currentTarget.open)}
-			sx={{
-				position: { lg: 'sticky' },
-				top: 8,
-				maxHeight: { lg: 'calc(100vh - 16px)' },
-				overflow: 'auto',
-			}}
 		>
 			<Box
 				component="summary"
@@ -120,9 +97,84 @@ export function ReportPreview(props: PreviewProps) {
 					fontWeight: 600,
 				}}
 			>
-				{t('preview.title')}
+				{title}
 			</Box>
-			{open ? <Composing {...props} clinic={clinic} labelledBy={id} /> : null}
+			{open ? children(id) : null}
 		</Box>
+	)
+}
+export function ReportPreview(props: PreviewProps) {
+	const t = speakFrom()
+	const clinic = useHost('clinic.get', {}).value ?? unnamedClinic
+	const [box, isBeside] = useRoomFor(roomBeside)
+	const composing = { ...props, clinic }
+	return (
+		<Box
+			ref={box}
+			sx={
+				isBeside
+					? {
+							position: 'sticky',
+							top: 'calc(var(--walk-head, 0rem) + 8px)',
+							maxHeight: 'calc(100vh - var(--walk-head, 0rem) - var(--walk-foot, 0rem) - 16px)',
+							overflow: 'auto',
+						}
+					: {}
+			}
+		>
+			{isBeside ? (
+				<>
+					<PageOne {...composing} />
+					<Fold title={t('preview.following')}>
+						{(labelledBy) => (
+							<Composing {...composing} compose={playerReport}>
+								{(document) => (
+									<Box role="region" aria-labelledby={labelledBy} tabIndex={0}>
+										<DocumentView document={document} following />
+									</Box>
+								)}
+							</Composing>
+						)}
+					</Fold>
+				</>
+			) : (
+				<Fold title={t('preview.title')}>
+					{(labelledBy) => (
+						<Composing {...composing} compose={playerReport}>
+							{(document) => (
+								<>
+									<Gauge document={document} />
+									<Box role="region" aria-labelledby={labelledBy} tabIndex={0}>
+										<DocumentView document={document} />
+									</Box>
+								</>
+							)}
+						</Composing>
+					)}
+				</Fold>
+			)}
+		</Box>
+	)
+}
+/** Always in sight where there is room for it. */
+function PageOne(props: PreviewProps & { clinic: Clinic }) {
+	const t = speakFrom()
+	const id = useId()
+	return (
+		<>
+			<Typography variant="h2" id={id} sx={spokenOnly}>
+				{t('preview.pageOne')}
+			</Typography>
+			<Composing {...props} compose={pageOne}>
+				{(document) => (
+					<>
+						<Gauge document={document} />
+						<Box role="region" aria-labelledby={id} tabIndex={0}>
+							<DocumentView document={document} />
+						</Box>
+					</>
+				)}
+			</Composing>
+		</>
 	)
 }

@@ -22,7 +22,7 @@ import { sentences } from '../../shared/engine/words/en/documents.table.ts'
 import { state } from '../../shared/engine/words/statement.ts'
 import { clinic, json, read } from '../demo.ts'
 import { demoNames } from './demo-report.ts'
-import { buyingIsHeld, composedOf, heldInDocuments, startOf } from './laws/printed.ts'
+import { buyingIsHeld, composedOf, heldInDocuments, isStop, startOf } from './laws/printed.ts'
 import { wholeVisit } from './random-visit.ts'
 
 const on = '2027-03-01'
@@ -157,7 +157,7 @@ describe('a document of a visit with holds', () => {
 				expect([...documents.keys()]).toEqual(expect.arrayContaining(['player', 'coach', 'squad']))
 				const isStopped = actions.indexOf(before.screening.action) > actions.indexOf('letter')
 				const player = documents.get('player')!
-				expect(player.blocks[0]?.kind === 'alert').toBe(isStopped)
+				expect(isStop(player.blocks[0])).toBe(isStopped)
 				if (isStopped) expect(headingsIn(player.blocks)).not.toContain(sentences['player.size'])
 			}),
 			{ numRuns: 40, seed: 17 },

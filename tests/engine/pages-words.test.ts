@@ -223,11 +223,12 @@ describe('a label', () => {
 			const { blocks } = kinds.player.compose(
 				inputOf({ ...visit, feet }, assess({ ...visit, feet })),
 			)
-			const table = blocks.find(
-				(block) => block.kind === 'table' && block.rows[0]?.[0] === sentences['player.nearest'],
-			)
-			if (table?.kind !== 'table') throw new Error(`no labels for ${length} mm`)
-			const [closest = [], next = []] = table.rows
+			const rows = blocks.flatMap((block) => (block.kind === 'facts' ? block.rows : []))
+			const said = (name: string): string[] =>
+				rows.find(({ label }) => label === name)?.text.split(', ') ?? []
+			const closest = said(sentences['player.nearest'])
+			const next = said(sentences['player.between'])
+			expect(closest, `labels for ${length} mm`).toHaveLength(4)
 			for (const [at, label] of closest.entries()) expect(next[at], `${length} mm`).not.toBe(label)
 		}
 	})

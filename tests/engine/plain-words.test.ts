@@ -118,12 +118,15 @@ describe('each sentence alone', () => {
 		measured: '2 May 2027',
 		month: 'May 2027',
 		name: 'Tui',
+		pair: 'boots for matches',
+		pairs: 'match boots',
 		phone: '555 0142',
 		raise: '4 mm in both shoes',
 		reasons: 'Your heel is sore.',
 		registration: 'X1',
 		says: 'a flat sole.',
 		side: 'left',
+		sport: 'FOOTBALL',
 		signed: '2 May 2027',
 		status: 'now',
 		system: 'EU',
@@ -134,7 +137,8 @@ describe('each sentence alone', () => {
 		words: 'it can come out.',
 	}
 	/** Sentences that a player or a guardian reads, and why one may be hard. */
-	const read = /^(player|guardian|feet|pocket|amended|sign|page\.footer(Draft|Signed|Growth))/
+	const read =
+		/^(player|pageOne|guardian|feet|pocket|amended|sign|page\.footer(Draft|Signed|Growth))/
 	const exceptions: Readonly<Record<string, string>> = {
 		'sign.registration': 'names a number by its official word',
 	}

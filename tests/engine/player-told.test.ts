@@ -5,16 +5,15 @@ import type { Prescription, RolePair } from '../../shared/engine/findings/assess
 import { guardianSummary } from '../../shared/engine/report/guardian.ts'
 import type { ReportInput } from '../../shared/engine/report/inputs.ts'
 import { workKey } from '../../shared/engine/report/marked.ts'
-import { alertFor } from '../../shared/engine/report/player/actions.ts'
+import { pageOne } from '../../shared/engine/report/page-one.ts'
 import { playerReport } from '../../shared/engine/report/player.ts'
-import { readerOf } from '../../shared/engine/report/reader.ts'
 import { referralLetter } from '../../shared/engine/report/referral.ts'
 import { textsIn } from '../../shared/engine/report/texts.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import type { Screening, Visit } from '../../shared/engine/visit/visit.ts'
 import { documentSentences, speakFrom } from '../../shared/engine/words/speak.ts'
 import { spokenTo, state } from '../../shared/engine/words/statement.ts'
-import { capital, featureInWords, plainActionWords } from '../../shared/engine/words/words.ts'
+import { featureInWords } from '../../shared/engine/words/words.ts'
 import { clinic, json, read } from '../demo.ts'
 import { demoNames } from './demo-report.ts'
 
@@ -31,34 +30,37 @@ const inputOf = (visit: Visit) => ({
 const screened = (visit: Visit, screening: Screening): ReportInput =>
 	inputOf({ ...visit, screening: { ...visit.screening, ...screening } })
 const pageOf = (input: ReportInput): string => textsIn(playerReport(input).blocks).join('\n')
-function alertOf(input: ReportInput): { title: string; text: string } {
-	const [alert] = alertFor(readerOf('player', input), input, t)
+/** The head of a page, what stands in it, and why. */
+function headOf(input: ReportInput): { title: string; text: string; why: string } {
+	const [alert, ...rest] = pageOne(input).blocks
 	if (alert?.kind !== 'alert') throw new Error('no alert')
-	return alert
+	const rows = rest.flatMap((block) => (block.kind === 'facts' ? block.rows : []))
+	const why = rows.find(({ label }) => label === t('common.why'))?.text ?? ''
+	return { title: alert.title, text: alert.text, why }
 }
 const told = (code: 'screening.anticoagulant-head' | 'screening.cardiacOrConcussion'): string =>
 	spokenTo('player', state(code), ['medication'])!
 
-describe('the alert of a player', () => {
+describe('the head of page one', () => {
 	const head: Screening = { anticoagulant: true, cardiacOrConcussion: true }
-	it('is headed by the most urgent action, and its reason stands first', () => {
+	it('of danger stops sport, and its most urgent reason stands first', () => {
 		const input = screened(adult, head)
 		expect(input.assessment.screening.action).toBe('emergency')
-		const { title, text } = alertOf(input)
-		expect(title).toBe(t('player.stopFirst', { action: capital(plainActionWords.emergency) }))
+		const { title, text, why } = headOf(input)
+		expect(title).toBe(t('pageOne.stop', { sport: t('pageOne.sport.football') }))
 		const places = (['screening.anticoagulant-head', 'screening.cardiacOrConcussion'] as const).map(
-			(code) => text.indexOf(told(code)),
+			(code) => why.indexOf(told(code)),
 		)
 		expect(places[0]).toBeGreaterThanOrEqual(0)
 		expect(places[1]).toBeGreaterThan(places[0]!)
 		expect(text).not.toContain(documentSentences['player.signFound'])
 	})
 	it('of a child keeps its urgency and gives no private reason away', () => {
-		const { title, text } = alertOf(screened(minor, head))
-		expect(title).toBe(t('player.stopFirst', { action: capital(plainActionWords.emergency) }))
+		const { title, text, why } = headOf(screened(minor, head))
+		expect(title).toBe(t('pageOne.stop', { sport: t('pageOne.sport.football') }))
 		expect(text).toContain(documentSentences['player.signFound'])
-		expect(text).toContain(told('screening.cardiacOrConcussion'))
-		expect(text).not.toContain(told('screening.anticoagulant-head'))
+		expect(why).toContain(told('screening.cardiacOrConcussion'))
+		expect(why).not.toContain(told('screening.anticoagulant-head'))
 	})
 })
 /** The same visit with other parts of its plan. */

@@ -78,7 +78,9 @@ const inputOf = (visit: Visit, decisions: Decisions, more: Partial<KindInput> = 
 /** Every document that somebody other than clinician, doctor and laboratory reads. */
 function pagesOf(visit: Visit, decisions: Decisions = noDecisions): LwDocument[] {
 	const input = inputOf(visit, decisions)
-	const names: readonly KindName[] = ['player', 'guardian', 'coach', 'squad', 'season-chart']
+	const names: readonly KindName[] = [
+		...(['player', 'appointment', 'guardian', 'coach', 'squad', 'season-chart'] as const),
+	]
 	return [
 		...names.map((kind) => [kind, input] as const),
 		[

@@ -40,7 +40,11 @@ describe('the catalogue', () => {
 			JSON.stringify(
 				reportOf(
 					read(json(demoNames[0]!)),
-					{ ...noDecisions, reviewDate: '2027-05-05' },
+					{
+						...noDecisions,
+						reviewDate: '2027-05-05',
+						actions: [{ what: 'Rest.', when: 'now', who: 'you' }],
+					},
 					{ clinic: { ...clinic, texts: { 'player.reviewOn': 'We meet again on {date}.' } } },
 				),
 			),

@@ -176,7 +176,8 @@ describe('the player report as pages', () => {
 		const document = compose(visit)
 		expect(document.blocks[0]).toMatchObject({
 			kind: 'alert',
-			title: t('player.stopFirst', { action: capital(plainActionWords.emergency) }),
+			large: true,
+			title: 'STOP FOOTBALL TODAY.',
 		})
 	})
 })

@@ -6,6 +6,8 @@ import { ink, type Look, type Node, quiet, words } from '../look.ts'
 /** A paragraph shorter than this is not torn over two pages. */
 const shortParagraph = 500
 
+/** Of a heading that begins a page of its own, by which it is known when the page is laid out. */
+export const newPageLevel = 0
 /** A bookmark of the file under its title; level 1 in the colour of the clinic. */
 export function heading(
 	{ text, level = 1, newPage }: BlockOf<'heading'>,
@@ -17,7 +19,7 @@ export function heading(
 		bold: true,
 		color: firstLevel ? colour : ink,
 		margin: [0, (firstLevel ? 11 : 7) * scale.gap, 0, 5 * scale.gap],
-		headlineLevel: level,
+		headlineLevel: newPage ? newPageLevel : level,
 		outline: true,
 		outlineParentId: 'title',
 		...present({ pageBreak: newPage ? 'before' : undefined }),
@@ -27,9 +29,10 @@ export function heading(
 export function paragraph({ text, tone = 'body' }: BlockOf<'text'>, { scale }: Look): Node {
 	const node = words(text, {
 		fontSize: scale[tone],
-		bold: tone === 'strong' || tone === 'lead',
+		bold: tone === 'strong' || tone === 'lead' || tone === 'headline',
 		color: tone === 'small' ? quiet : ink,
-		margin: [0, 0, 0, 5 * scale.gap],
+		...(tone === 'headline' && { lineHeight: 1.05 }),
+		margin: [0, tone === 'headline' ? 6 * scale.gap : 0, 0, 5 * scale.gap],
 	})
 	return text.length < shortParagraph ? { unbreakable: true, stack: [node] } : node
 }

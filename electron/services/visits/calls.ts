@@ -6,6 +6,7 @@ import { addNote, countersign, markInError, visitHistory } from './notes.ts'
 import { accessiblePage } from './page.ts'
 import { handedOver, openReport } from './reports.ts'
 import { lookAtDraft, saveDraft } from './saving.ts'
+import { openSheet } from './sheet.ts'
 import { previewDraft, signVisit } from './signing.ts'
 import { openVisit } from './visits.ts'
 
@@ -27,5 +28,6 @@ export const visitCalls = (memory: Needs, deps: Deps) =>
 		'visits.countersign': (input) => countersign(memory, deps, input),
 		'reports.open': (input) => openReport(memory, deps, input),
 		'reports.page': (input) => accessiblePage(memory, deps, input),
+		'reports.sheet': (input) => openSheet(deps, input),
 		'reports.handedOver': (input) => handedOver(deps, input),
 	}) satisfies Partial<Handlers>

@@ -232,6 +232,24 @@ export const visitCalls = {
 		staff,
 	),
 	/**
+	 * The sheet of the appointment as it was kept at signing: its pages, and its first facts to be
+	 * shown in short. Absent where the visit was signed before sheets were kept.
+	 */
+	'reports.sheet': call(
+		z.strictObject({ visitId: id }),
+		z.strictObject({
+			sheet: z
+				.strictObject({
+					pdf,
+					/** what is held, where anything is */
+					held: z.string().optional(),
+					facts: z.array(z.strictObject({ label: z.string(), text: z.string() })),
+				})
+				.optional(),
+		}),
+		treating,
+	),
+	/**
 	 * The latest report as one page for a screen reader, from the very description its pages were
 	 * drawn from.
 	 */

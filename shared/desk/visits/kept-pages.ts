@@ -17,6 +17,7 @@ export type SignedPage = z.infer<typeof signedPageSchema>
 /** The kinds that are tried when a visit is signed: each is kept where it applies to the visit. */
 export const kindsAtSigning = [
 	'player',
+	'appointment',
 	'guardian',
 	'referral',
 	'insert-order',

@@ -1,5 +1,5 @@
 /** A document as data: words, tables and figures, before any renderer. */
-export type Tone = 'body' | 'small' | 'strong' | 'lead'
+export type Tone = 'body' | 'small' | 'strong' | 'lead' | 'headline'
 /** Patterns that tell cells apart without colour, also on a grey printer. */
 export const patterns = [
 	'plain',
@@ -51,7 +51,10 @@ interface BlockFields {
 	text: { text: string; tone?: Tone }
 	list: { ordered?: boolean; items: string[] }
 	actions: { items: { what: string; when: string; who: string }[] }
-	alert: { title: string; text: string }
+	/** `large`: the one thing that the page is about. */
+	alert: { title: string; text: string; large?: boolean }
+	/** Named facts one under the other; `boxed`: a card to cut out or to hold up. */
+	facts: { title?: string; boxed?: boolean; rows: { label: string; text: string }[] }
 	table: {
 		caption: string
 		head: string[]
@@ -128,11 +131,13 @@ export interface LwDocument {
 	/** Absent: A4, upright. */
 	paper?: Paper
 	landscape?: boolean
+	/** Clinic, title and subject take a line each. */
+	slim?: boolean
 	/**
-	 * body: a report; compact: a letter that must hold on one page; wall: nothing under 14 pt, read
-	 * from a bench.
+	 * body: a report; reading: one in the hands of a player; compact: a letter that must hold on one
+	 * page; wall: nothing under 14 pt, read from a bench.
 	 */
-	print?: 'body' | 'compact' | 'wall'
+	print?: 'body' | 'reading' | 'compact' | 'wall'
 	/**
 	 * The words of head, foot and notes, by key of the catalogue, as they were when it was kept;
 	 * absent: those of the catalogue.

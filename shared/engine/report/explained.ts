@@ -28,23 +28,38 @@ const unseen: ReadonlySet<string> = new Set(['kind', 'svg', 'alternative'])
 const readIn = (block: Block): string =>
 	block.kind === 'signature' ? '' : textsIn(block, unseen).join('\n')
 
+/** What the trade words of a text mean that were not met before. */
+function meaningsIn(text: string, met: Set<string>, t: Speak): string[] {
+	return terms.flatMap(({ term, words, stands }) => {
+		if (met.has(term) || !stands.test(text)) return []
+		met.add(term)
+		return [t('player.means', { term: capital(term), words })]
+	})
+}
 /**
  * The blocks, each followed by what its trade words mean where they were not met before; after a
- * heading comes what it heads first.
+ * heading comes what it heads first. @param met words that were explained on an earlier page
  */
-export function explained(blocks: readonly Block[], t: Speak): Block[] {
-	const met = new Set<string>()
+export function explained(
+	blocks: readonly Block[],
+	t: Speak,
+	met: Set<string> = new Set(),
+): Block[] {
 	let owed: string[] = []
 	return blocks.flatMap((block, place) => {
-		const text = readIn(block)
-		for (const { term, words, stands } of terms) {
-			if (met.has(term) || !stands.test(text)) continue
-			met.add(term)
-			owed.push(t('player.means', { term: capital(term), words }))
-		}
+		owed.push(...meaningsIn(readIn(block), met, t))
 		if (owed.length === 0 || (block.kind === 'heading' && place < blocks.length - 1)) return [block]
 		const meanings = small(owed.join(' '))
 		owed = []
 		return [block, meanings]
 	})
+}
+/** The same for a page that is read at one look: what its words mean stands under it all. */
+export function explainedAtEnd(
+	blocks: readonly Block[],
+	t: Speak,
+	met: Set<string> = new Set(),
+): Block[] {
+	const meanings = meaningsIn(blocks.map(readIn).join('\n'), met, t)
+	return meanings.length === 0 ? [...blocks] : [...blocks, small(meanings.join(' '))]
 }

@@ -6,7 +6,7 @@ import { isConsentNoted } from '../visit/agreement.ts'
 import type { Feature, PairRole } from '../visit/terms.ts'
 import { guardianPaperName, paperName } from '../words/names.ts'
 import type { Speak } from '../words/speak.ts'
-import { capital, dateWords, defaultWarningSigns, shown, sizeShown } from '../words/words.ts'
+import { capital, dateWords, defaultWarningSigns, sizeShown } from '../words/words.ts'
 import {
 	amended,
 	frame,
@@ -21,11 +21,15 @@ import {
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
 import { insertOf } from './insert-of.ts'
+import { head } from './page-one/head.ts'
+import { held } from './page-one/held.ts'
+import { wholeInside } from './page-one/inside.ts'
+import { proposed, toDo } from './page-one/to-do.ts'
+import { untilFootReview } from './page-one/your-pairs.ts'
 import { planOf } from './plan-of.ts'
-import { alertFor, doNowFor } from './player/actions.ts'
 import { loadBlocks } from './player/load.ts'
 import { featuresInWords, pairsAlike, pairsToFind } from './player/next-pair.ts'
-import { pairRows, untilFootReview } from './player/pairs.ts'
+import { pairRows } from './player/pairs.ts'
 import { labelsOf } from './player/size.ts'
 import { raiseLines } from './raise-lines.ts'
 import { readerOf } from './reader.ts'
@@ -40,7 +44,10 @@ const mostSigns = 6
 const ofBoots: readonly PairRole[] = ['match', 'training']
 
 /** What is urgent, over everything else; the sources stand in the player's report. */
-const stop: Part = (input, t) => alertFor(readerOf('guardian', input), input, t)
+const stop: Part = (input, t) => {
+	const reader = readerOf('guardian', input)
+	return [...head(input, reader, t), ...held(input, reader, t)]
+}
 const purpose: Part = ({ visit }, t) => [
 	say(
 		t('guardian.seen', {
@@ -49,7 +56,10 @@ const purpose: Part = ({ visit }, t) => [
 		}),
 	),
 ]
-const doNow: Part = (input, t) => doNowFor(readerOf('guardian', input), input, t)
+const doNow: Part = (input, t) => {
+	const reader = readerOf('guardian', input)
+	return [...proposed(input, reader, t), ...toDo(input, reader, t)]
+}
 const play: Part = (input, t) => loadBlocks(planOf(input), t)
 const keepsFootwear = ({ withheld = [] }: ReportInput): boolean => withheld.includes('footwear')
 /** Pairs with which something is to be done. */
@@ -58,8 +68,8 @@ const pairs: Part = (input, t) => {
 	const reader = readerOf('guardian', input)
 	const rows = pairRows(reader, input, t, ({ verdict }) => verdict !== 'keep')
 	if (rows.length === 0) return []
-	const items = rows.map(([name = '', verdict = '', why = '']) =>
-		[t('guardian.pair', { name, verdict }), why].filter(Boolean).join(' '),
+	const items = rows.map(({ name, verdict, whole }) =>
+		[t('guardian.pair', { name, verdict }), whole].filter(Boolean).join(' '),
 	)
 	return [heading(t('guardian.pairs')), { kind: 'list', items }]
 }
@@ -89,8 +99,7 @@ function sizeToBuy(input: ReportInput, t: Speak): Block[] {
 	return [
 		say(
 			t('guardian.inside', {
-				min: shown(inside.min),
-				max: shown(inside.max),
+				...wholeInside(inside),
 				labels: labels.join(', '),
 			}),
 		),

@@ -5,6 +5,7 @@ import { present } from '../plain/present.ts'
 import { openProtocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { isPlanDeclined } from '../visit/agreement.ts'
+import { appointmentSheet } from './appointment.ts'
 import { nameOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
 import { type ClubAdds, type ClubConsent, clubFields, consentRefusal } from './club.ts'
@@ -137,6 +138,7 @@ const nothingMissing = (): string[] => []
 
 const table = {
 	player: { problems: nothingMissing, compose: playerReport },
+	appointment: { problems: nothingMissing, compose: appointmentSheet },
 	guardian: { problems: guardianProblems, compose: guardianSummary },
 	referral: { problems: referralProblems, compose: referralLetter },
 	'insert-order': { problems: insertProblems, compose: insertOrder },

@@ -112,6 +112,11 @@ const modelsTold = (documents: Documents, gate: Gate, names: readonly string[]):
 				return names.filter((name) => text.includes(name)).map((name) => `${kind}: ${name}`)
 			})
 		: []
+/** Whether a page begins with sport that stops, in the words to either reader. */
+export const isStop = (block: Block | undefined): boolean =>
+	block?.kind === 'alert' &&
+	block.large === true &&
+	/^STOP |^NO .+ FOR NOW| MUST STOP /.test(block.title)
 function unstopped(documents: Documents, gate: Gate): string[] {
 	if (!sport(gate)) return []
 	const coach = textsIn(documents.get('coach')?.blocks).join('\n')
@@ -119,8 +124,7 @@ function unstopped(documents: Documents, gate: Gate): string[] {
 		...(['player', 'guardian'] as const).flatMap((kind) => {
 			const document = documents.get(kind)
 			const first = document?.blocks[0]
-			const isStop = first?.kind === 'alert' && first.title.startsWith('Stop sport')
-			return unless(document === undefined || isStop, `${kind}: no stop at its head`)
+			return unless(document === undefined || isStop(first), `${kind}: no stop at its head`)
 		}),
 		...unless(coach.includes(sentences['coach.noSport']), 'coach: no stop'),
 		...unless(!coach.includes(sentences['coach.wear']), 'coach: what to wear'),

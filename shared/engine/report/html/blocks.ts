@@ -18,21 +18,35 @@ const toneClass: Record<Tone, string> = {
 	small: ' class="small"',
 	strong: ' class="strong"',
 	lead: ' class="lead"',
+	headline: ' class="headline"',
 }
 const figure = ({ svg, caption, alternative }: BlockOf<'figure' | 'true-size'>, id: string) =>
 	element('figure', describedSvg(svg, id, caption, alternative) + worded('figcaption', caption))
 
 const blocks: ForEachKind<BlockKind, [id: string], string> = {
-	heading: ({ level, text }) => worded(level === 2 ? 'h3' : 'h2', text),
+	heading: ({ level, text, newPage }) =>
+		worded(level === 2 ? 'h3' : 'h2', text, newPage ? ' class="new-page"' : ''),
 	text: ({ tone = 'body', text }) => worded('p', text, toneClass[tone]),
 	list: ({ ordered, items }) => element(ordered ? 'ol' : 'ul', listed('li', items)),
 	actions: ({ items }) => element('ol', items.map(action).join(''), ' class="actions"'),
-	alert: ({ title, text }, id) =>
+	alert: ({ title, text, large }, id) =>
 		element(
 			'section',
-			worded('h2', title, ` id="${id}"`) + worded('p', text),
-			` class="alert" aria-labelledby="${id}"`,
+			worded('h2', title, ` id="${id}"`) + (text === '' ? '' : worded('p', text)),
+			` class="alert${large ? ' large' : ''}" aria-labelledby="${id}"`,
 		),
+	facts: ({ title, boxed, rows }, id) => {
+		const named = rows.map(({ label, text }) =>
+			element('div', worded('dt', label) + worded('dd', text)),
+		)
+		const list = element('dl', named.join(''), ' class="facts"')
+		if (title === undefined) return list
+		return element(
+			'section',
+			worded('h2', title, ` id="${id}"`) + list,
+			`${boxed ? ' class="boxed"' : ''} aria-labelledby="${id}"`,
+		)
+	},
 	table: ({ caption, head, rows }) =>
 		table(
 			caption,

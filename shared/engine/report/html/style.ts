@@ -57,19 +57,25 @@ export const reportCss = (colour: string): string =>
 		[
 			'.alert{border-left:5px solid #a3262a;background:#fbeeec;padding:.5rem 1rem;margin:1rem 0}',
 			'.alert h2{color:#8d1f23;margin-top:0}',
+			'.alert.large h2{font-size:1.6rem;line-height:1.2}',
 			'.actions{background:#f3f1ea;padding:.6rem 1rem .6rem 2.2rem}',
 			'.actions span{color:#56625f;margin-left:.5rem}',
 		],
 		[
 			'.small,.notes,figcaption,footer{font-size:.85rem;color:#56625f}',
-			'.strong,.lead{font-weight:700}.lead{font-size:1.1rem}',
+			'.strong,.lead,.headline{font-weight:700}.lead{font-size:1.1rem}',
+			'.headline{font-size:1.6rem;line-height:1.2}',
 			'.draft{font-weight:700;color:#8d1f23}',
 			'figure{margin:1rem 0}svg{max-width:100%;height:auto}svg text{font-family:inherit}',
+		],
+		[
+			`.boxed{border:1px solid ${colour};padding:.5rem 1rem;margin:1rem 0}.boxed h2{margin-top:0}`,
+			'dl.facts{display:block}dl.facts div{grid-template-columns:minmax(5rem,9rem) 1fr}',
 		],
 		['.chart td{min-width:3.5rem}', '.chart strong{font-size:1.3rem}', ...patternRules],
 		[
 			'@media print{body{margin:0;max-width:none}h2,h3,caption{break-after:avoid}',
-			'tr,figure,.alert,.actions,.signature{break-inside:avoid}',
+			'tr,figure,.alert,.actions,.boxed,.signature{break-inside:avoid}.new-page{break-before:page}',
 			'thead{display:table-header-group}}',
 		],
 	]

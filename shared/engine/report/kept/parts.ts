@@ -32,14 +32,25 @@ const blocks: Reads = {
 	text: z.object({
 		kind: z.literal('text'),
 		text: z.string(),
-		tone: z.enum(['body', 'small', 'strong', 'lead']).optional(),
+		tone: z.enum(['body', 'small', 'strong', 'lead', 'headline']).optional(),
 	}),
 	list: z.object({ kind: z.literal('list'), ordered: z.boolean().optional(), items: texts }),
 	actions: z.object({
 		kind: z.literal('actions'),
 		items: z.array(z.object({ what: z.string(), when: z.string(), who: z.string() })),
 	}),
-	alert: z.object({ kind: z.literal('alert'), title: z.string(), text: z.string() }),
+	alert: z.object({
+		kind: z.literal('alert'),
+		title: z.string(),
+		text: z.string(),
+		large: z.boolean().optional(),
+	}),
+	facts: z.object({
+		kind: z.literal('facts'),
+		title: z.string().optional(),
+		boxed: z.boolean().optional(),
+		rows: z.array(z.object({ label: z.string(), text: z.string() })),
+	}),
 	table: z.object({
 		kind: z.literal('table'),
 		caption: z.string(),
@@ -119,6 +130,7 @@ export const frameSchema = z.object({
 	createdAt: z.iso.datetime({ offset: true }),
 	paper: z.enum(['A4', 'Letter', 'A3']).optional().catch(undefined),
 	landscape: z.boolean().optional().catch(undefined),
-	print: z.enum(['body', 'compact', 'wall']).optional().catch(undefined),
+	slim: z.boolean().optional().catch(undefined),
+	print: z.enum(['body', 'reading', 'compact', 'wall']).optional().catch(undefined),
 	furniture: z.record(z.string(), z.string()).optional().catch(undefined),
 })

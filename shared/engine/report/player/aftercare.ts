@@ -1,13 +1,14 @@
-/** After the visit: what else was found, when to stop and call, when to come again. */
+/** After the visit: what else was found, and signs to stop at beyond those of page one. */
 import type { Gate, Holdable } from '../../findings/assessment.ts'
 import type { Decisions } from '../../visit/decisions.ts'
-import { capital, dateWords, defaultWarningSigns } from '../../words/words.ts'
-import { heading, type Section, say } from '../base.ts'
+import { heading, type Section } from '../base.ts'
 import type { StandingLine } from '../decided.ts'
 import { withMarks } from '../notes.ts'
-import { isOpen, planOf } from '../plan-of.ts'
+import { furtherSigns } from '../page-one/call.ts'
+import { dangerSaid } from '../page-one/danger.ts'
+import { planOf } from '../plan-of.ts'
 import { linesFor, readerOf } from '../reader.ts'
-import { dangerOf, waits } from '../waits.ts'
+import { waits } from '../waits.ts'
 import { pairsToFind } from './next-pair.ts'
 import { reasonsForPairs } from './pair-reasons.ts'
 
@@ -60,10 +61,9 @@ export const more: Section = (input, notes, t) => {
 	const reader = readerOf('player', input)
 	const plan = planOf(input)
 	const { gate } = plan
-	const danger = dangerOf(gate, input.visit.visitDate)
 	const said = new Set([
 		...reasonsForPairs(reader, input, pairsToFind(plan)).map(({ id }) => id),
-		...(danger?.because ?? []),
+		...dangerSaid(reader, input),
 	])
 	const lines = linesFor(reader, input).filter(
 		(line) => isTold(line, input.decisions) && !isHeldBack(line, gate) && !said.has(line.id),
@@ -74,22 +74,8 @@ export const more: Section = (input, notes, t) => {
 	)
 	return [heading(t('player.more')), { kind: 'list', items: [...new Set(items)] }]
 }
-/** When to stop sport and whom to call. */
-export const warning: Section = ({ decisions, clinic }, _notes, t) => [
-	heading(t('player.stop')),
-	say(clinic.phone ? t('player.stopIfUs', { phone: clinic.phone }) : t('player.stopIf')),
-	{ kind: 'list', items: (decisions.warningSigns ?? defaultWarningSigns).map(capital) },
-	say(t('player.emergency')),
-]
-/** The earliest day that anything in the plan asks for. */
-export const review: Section = (input, _notes, t) => {
-	const plan = planOf(input)
-	const date = plan.review && dateWords(plan.review.date)
-	const dated = (day: string) =>
-		isOpen(plan, 'review')
-			? t('player.reviewSuggested', { date: day })
-			: t('player.reviewOn', { date: day })
-	const when = date === undefined ? t('player.reviewNone') : dated(date)
-	const earlier = waits(plan.gate, 'purchase') ? t('player.reviewPain') : t('player.reviewEarlier')
-	return [heading(t('player.review')), say(`${when} ${earlier}`)]
+/** Signs to stop at that page one had no room for. */
+export const moreSigns: Section = (input, _notes, t) => {
+	const items = furtherSigns(input)
+	return items.length === 0 ? [] : [heading(t('pageOne.moreSigns')), { kind: 'list', items }]
 }

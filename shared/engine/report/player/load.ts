@@ -3,9 +3,8 @@ import { loadWaits } from '../../prescription/load.ts'
 import type { SettledPlan } from '../../prescription/settled.ts'
 import { amount } from '../../words/en/format.ts'
 import type { Speak } from '../../words/speak.ts'
-import { heading, type Section } from '../base.ts'
+import { heading } from '../base.ts'
 import type { Block } from '../document.ts'
-import { planOf } from '../plan-of.ts'
 
 /** One line for each figure, then the steps as they were typed; none where none was set. */
 export function loadLines({ load, gate }: SettledPlan, t: Speak): string[] {
@@ -33,4 +32,3 @@ export function loadBlocks(plan: SettledPlan, t: Speak): Block[] {
 	const items = loadLines(plan, t)
 	return items.length === 0 ? [] : [heading(t('player.load')), { kind: 'list', items }]
 }
-export const load: Section = (input, _notes, t) => loadBlocks(planOf(input), t)

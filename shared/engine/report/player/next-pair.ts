@@ -3,12 +3,14 @@ import type { Kept, RolePair } from '../../findings/assessment.ts'
 import type { SettledPlan } from '../../prescription/settled.ts'
 import { type Feature, termWords } from '../../visit/terms.ts'
 import type { Speak } from '../../words/speak.ts'
-import { capital, featureInWords, shown } from '../../words/words.ts'
+import { capital, featureInWords } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
 import type { Block } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 import { markedLines, modelWords } from '../marked.ts'
 import { withMarks } from '../notes.ts'
+import { wholeInside } from '../page-one/inside.ts'
+import { beyondCard, shopPairs } from '../page-one/shop.ts'
 import { pairName, roleWords } from '../pair-names.ts'
 import { planOf } from '../plan-of.ts'
 import { type Reader, readerOf, toldBy } from '../reader.ts'
@@ -24,28 +26,34 @@ export const pairsToFind = ({ gate, pairs }: Pick<SettledPlan, 'gate' | 'pairs'>
 	buyingWaits(gate)
 		? []
 		: pairs.filter(({ means, seek, avoid }) => means !== 'keep' && seek.length + avoid.length > 0)
-/** What a pair is for, on which ground where that tells it from another, and its own length. */
-function pairTitle(
-	{ role, surfaces, sole, insideLengthMm }: Pair,
-	{ pairs, size }: Pick<SettledPlan, 'pairs' | 'size'>,
+/** What a pair is for, and on which ground where that tells it from another. */
+function purposeOf(
+	{ role, surfaces, sole }: Pair,
+	{ pairs }: Pick<SettledPlan, 'pairs'>,
 	t: Speak,
 ): string {
 	const isOneOfSeveral = pairs.filter((pair) => pair.role === role).length > 1
-	const isOwnLength =
-		insideLengthMm !== undefined &&
-		(insideLengthMm.min !== size.boots?.min || insideLengthMm.max !== size.boots.max)
 	return [
-		capital(roleWords(role, t)),
+		roleWords(role, t),
 		...(sole ? [termWords(sole)] : []),
 		...(isOneOfSeveral ? surfaces.map((surface) => termWords(surface)) : []),
-		...(isOwnLength
-			? [t('player.inside', { min: shown(insideLengthMm.min), max: shown(insideLengthMm.max) })]
-			: []),
 	].join(', ')
+}
+/** The same with its own length, where that is not the length of boots. */
+function pairTitle(pair: Pair, plan: Pick<SettledPlan, 'pairs' | 'size'>, t: Speak): string {
+	const { insideLengthMm: inside } = pair
+	const { boots } = plan.size
+	const isOwn = inside && (inside.min !== boots?.min || inside.max !== boots.max)
+	const purpose = capital(purposeOf(pair, plan, t))
+	return isOwn ? `${purpose}, ${t('player.inside', wholeInside(inside))}` : purpose
 }
 /** What is looked for alike is said once, for all the pairs that it is said of. */
 export interface PairsAlike {
+	/** What they are for, with their own length. */
 	title: string
+	/** The same without the length. */
+	names: string
+	ids: readonly string[]
 	seek: readonly Feature[]
 	avoid: readonly Feature[]
 }
@@ -54,12 +62,22 @@ export function pairsAlike(
 	plan: Pick<SettledPlan, 'pairs' | 'size'>,
 	t: Speak,
 ): PairsAlike[] {
-	const alike = Map.groupBy(pairs, ({ seek, avoid }) => `${seek.join(' ')}; ${avoid.join(' ')}`)
+	const alike = Map.groupBy(pairs, ({ seek, avoid, insideLengthMm: inside }) =>
+		[seek.join(' '), avoid.join(' '), inside?.min, inside?.max].join('; '),
+	)
 	return [...alike.values()].flatMap((group) => {
 		const [first] = group
 		if (!first) return []
 		const { seek, avoid } = first
-		return [{ title: group.map((pair) => pairTitle(pair, plan, t)).join('; '), seek, avoid }]
+		return [
+			{
+				title: group.map((pair) => pairTitle(pair, plan, t)).join('; '),
+				names: capital(group.map((pair) => purposeOf(pair, plan, t)).join('; ')),
+				ids: group.map(({ id }) => id),
+				seek,
+				avoid,
+			},
+		]
 	})
 }
 /** What to look for in the next pairs and what to stay away from; it waits while buying does. */
@@ -68,31 +86,38 @@ export const nextPair: Section = (input, notes, t) => {
 	const reader = readerOf('player', input)
 	const pairs = pairsToFind(plan)
 	const kept = keptPairs(plan, input, t)
-	if (pairs.length + kept.length === 0) return []
 	const reasons = reasonsForPairs(reader, input, pairs).map(({ says, finding }) =>
 		withMarks(says, finding ? notes.mark(finding.basis) : ''),
 	)
+	const rows = rowsBeyondCard(pairs, input, t)
 	const table: Block = {
 		kind: 'table',
 		caption: t('player.nextCaption'),
 		head: [t('player.pair'), t('player.seek'), t('player.avoid')],
-		rows: pairsAlike(pairs, plan, t).map(({ title, seek, avoid }) => [
-			title,
-			capital(featuresInWords(seek)),
-			capital(featuresInWords(avoid)),
-		]),
+		rows,
 		widths: [130, '*', '*'],
 	}
-	return [
-		heading(t('player.nextPair')),
+	const blocks = [
 		...kept.map(say),
-		...(pairs.length > 0 ? [table] : []),
+		...(rows.length > 0 ? [table] : []),
 		...besideWords(pairs, reader).map(say),
 		...pulledApart(pairs, reader).map(say),
 		...(reasons.length > 0
 			? [heading(t('common.why'), { level: 2 }), { kind: 'list' as const, items: reasons }]
 			: []),
 	]
+	return blocks.length === 0 ? [] : [heading(t('player.nextPair')), ...blocks]
+}
+/** A row for pairs that are alike; of those on the card of page one, what it had no room for. */
+function rowsBeyondCard(pairs: readonly Pair[], input: ReportInput, t: Speak): string[][] {
+	const onCard = shopPairs(input, t)?.ids ?? []
+	return pairsAlike(pairs, planOf(input), t).flatMap((alike) => {
+		const isOnCard = alike.ids.some((id) => onCard.includes(id))
+		const { seek, avoid } = isOnCard ? beyondCard(alike) : alike
+		if (isOnCard && seek.length + avoid.length === 0) return []
+		const title = isOnCard ? t('pageOne.moreForPair', { pair: alike.names }) : alike.title
+		return [[title, capital(featuresInWords(seek)), capital(featuresInWords(avoid))]]
+	})
 }
 /** Where a pair at hand serves, nothing needs to be bought: a line for each pair. */
 function keptPairs({ gate, pairs }: SettledPlan, { visit }: ReportInput, t: Speak): string[] {

@@ -1,18 +1,17 @@
 /** The pairs at hand: what to do with each, and why. */
 import type { Kept, OwnedPair } from '../../findings/assessment.ts'
-import { present } from '../../plain/present.ts'
 import { pairsLeftOff } from '../../prescription/owned.ts'
 import type { SettledPlan } from '../../prescription/settled.ts'
 import type { Speak } from '../../words/speak.ts'
 import type { StatementCode } from '../../words/statement.ts'
 import { capital, dateWords } from '../../words/words.ts'
-import { heading, type Section, say } from '../base.ts'
-import type { Block } from '../document.ts'
+import { heading, type Section } from '../base.ts'
 import type { ReportInput } from '../inputs.ts'
+import { mostPairs } from '../page-one/your-pairs.ts'
 import { pairName } from '../pair-names.ts'
 import { planOf } from '../plan-of.ts'
 import { type Reader, readerOf, toldBy } from '../reader.ts'
-import { awaitsFootReview, buyingWaits, waits } from '../waits.ts'
+import { buyingWaits, waits } from '../waits.ts'
 
 type Owned = Kept<OwnedPair>
 /** The verdict itself: it stands in a column of its own, as it was settled. */
@@ -25,19 +24,45 @@ const verdictCodes: ReadonlySet<string> = new Set<StatementCode>([
 ])
 interface Part {
 	code: string
+	params?: Readonly<Record<string, unknown>>
 }
 const partsOf = ({ said }: NonNullable<Owned['params']> = {}): readonly Part[] | undefined =>
 	Array.isArray(said) ? (said as readonly Part[]) : undefined
 /** How a new pair is broken in: of training and of matches. */
 const ofPlay: ReadonlySet<string> = new Set<StatementCode>(['pairs.not-broken-in'])
-/** Why, without the verdict, and without matches while those wait. */
-function reasonOf(pair: Owned, reader: Reader, gate: SettledPlan['gate']): string {
+/** When it will be too short: what is said first of a pair that is kept. */
+const outgrownBy: StatementCode = 'pairs.outgrown-by'
+const untilOf = (said: readonly Part[]): string | undefined => {
+	const on = said.find(({ code }) => code === outgrownBy)?.params?.on
+	return typeof on === 'string' ? on : undefined
+}
+const told = (pair: Owned, said: readonly Part[], reader: Reader): string =>
+	said.length === 0 ? '' : (toldBy(reader, { ...pair, params: { ...pair.params, said } }) ?? '')
+/**
+ * Why, without the verdict, and without matches while those wait: the worst first, of a pair that is
+ * kept until when. What an older record says stands whole.
+ */
+function reasonsOf(pair: Owned, reader: Reader, gate: SettledPlan['gate'], t: Speak) {
 	const noPlay = waits(gate, 'match') || waits(gate, 'impact')
 	const said = partsOf(pair.params)?.filter(
 		({ code }) => !verdictCodes.has(code) && !(noPlay && ofPlay.has(code)),
 	)
-	const params = said ? { ...pair.params, said } : pair.params
-	return toldBy(reader, present({ ...pair, params })) ?? ''
+	if (!said)
+		return { first: toldBy(reader, pair) ?? '', rest: '', whole: toldBy(reader, pair) ?? '' }
+	const whole = told(pair, said, reader)
+	const until = pair.verdict === 'keep' ? untilOf(said) : undefined
+	if (until !== undefined)
+		return { first: t('pageOne.untilAbout', { date: dateWords(until) }), rest: whole, whole }
+	const first = said.find((part) => told(pair, [part], reader) !== '')
+	return {
+		first: first ? told(pair, [first], reader) : '',
+		rest: told(
+			pair,
+			said.filter((part) => part !== first),
+			reader,
+		),
+		whole,
+	}
 }
 /** What to do with a pair. One to be replaced is left off while nothing may be bought. */
 function verdictWords(pair: Owned, isBuying: boolean, t: Speak): string {
@@ -59,61 +84,58 @@ const pairsToTell = ({ gate, owned }: Pick<SettledPlan, 'gate' | 'owned'>): Owne
 	waits(gate, 'sport')
 		? owned.filter(({ verdict }) => verdict !== 'keep' && verdict !== 'training-only')
 		: [...owned]
-/** A row each pair: its name, what to do, and why. @param isTold which pairs; all unless given */
+/** Danger first; what may stay comes last. */
+const order: readonly Owned['verdict'][] = [
+	'stop-wearing',
+	'modify',
+	'replace',
+	'training-only',
+	'keep',
+]
+/** A pair in words: its name, what to do, why in one reason, what else there is to it. */
+export interface PairRow {
+	verdict: string
+	name: string
+	first: string
+	rest: string
+	whole: string
+}
+/**
+ * A row each pair, those first with which something is to be done.
+ * @param isTold which pairs; all unless given
+ */
 export function pairRows(
 	reader: Reader,
 	input: ReportInput,
 	t: Speak,
 	isTold: (pair: Owned) => boolean = () => true,
-): string[][] {
+): PairRow[] {
 	const plan = planOf(input)
 	const isBuying = !buyingWaits(plan.gate)
+	const leftOff = pairsLeftOff(plan.owned)
+	const place = ({ id, verdict }: Owned) =>
+		order.indexOf(leftOff.includes(id) ? 'stop-wearing' : verdict)
 	return pairsToTell(plan)
 		.filter(isTold)
-		.map((pair) => [
-			pairName(pair.id, input.visit, t),
-			verdictWords(pair, isBuying, t),
-			reasonOf(pair, reader, plan.gate),
-		])
+		.toSorted((one, other) => place(one) - place(other))
+		.map((pair) => ({
+			name: pairName(pair.id, input.visit, t),
+			verdict: verdictWords(pair, isBuying, t),
+			...reasonsOf(pair, reader, plan.gate, t),
+		}))
 }
-/** The pairs at hand with their verdicts. */
+/** What page one has no room for: more reasons, and pairs beyond its table. */
 export const pairs: Section = (input, _notes, t) => {
 	const rows = pairRows(readerOf('player', input), input, t)
-	if (rows.length === 0) return []
+	const isOnPageOne = !waits(planOf(input).gate, 'sport')
+	const shown = isOnPageOne ? mostPairs : 0
+	const items = rows.flatMap(({ name, verdict, rest, whole }, place) => {
+		if (place >= shown) return [[t('guardian.pair', { name: capital(name), verdict }), whole]]
+		return rest === '' ? [] : [[t('pageOne.morePair', { name: capital(name) }), rest]]
+	})
+	if (items.length === 0) return []
 	return [
 		heading(t('player.pairs')),
-		{
-			kind: 'table',
-			caption: t('player.pairsCaption'),
-			head: [t('player.pair'), t('player.verdict'), t('common.why')],
-			rows,
-			widths: [110, 100, '*'],
-		},
+		{ kind: 'list', items: items.map((words) => words.filter(Boolean).join(' ')) },
 	]
 }
-/** What to wear until the foot was looked at, and the care of its skin: never held. */
-export function untilFootReview(input: ReportInput, t: Speak): Block[] {
-	const { gate, owned } = planOf(input)
-	if (!awaitsFootReview(gate)) return []
-	const worn = owned
-		.filter(({ verdict }) => verdict === 'keep')
-		.map(({ id }) => pairName(id, input.visit, t))
-	return [
-		heading(t('player.untilReview')),
-		say(
-			worn.length > 0
-				? t('player.wearUntil', { pairs: capital(worn.join(', ')) })
-				: t('player.wearSoft'),
-		),
-		{
-			kind: 'list',
-			items: [
-				t('player.noNewYet'),
-				t('player.skinLook'),
-				t('player.skinFeel'),
-				t('player.skinCall'),
-			],
-		},
-	]
-}
-export const wearUntil: Section = (input, _notes, t) => untilFootReview(input, t)

@@ -7,6 +7,9 @@ import type { Visit } from '../../visit/visit.ts'
 import type { Speak } from '../../words/speak.ts'
 import { shown, sizeShown } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
+import type { Block } from '../document.ts'
+import { wholeInside } from '../page-one/inside.ts'
+import { saysSizes } from '../page-one/shop.ts'
 import { planOf } from '../plan-of.ts'
 import { buyingWaits } from '../waits.ts'
 
@@ -29,8 +32,9 @@ export function systemsOf(visit: Visit, { sizes }: Kept<SizingResult>): [System,
 export const labelsOf = (visit: Visit, sizing: Kept<SizingResult>): [string, SizeLabel][] =>
 	systemsOf(visit, sizing).map(([system, label]) => [termWords(system), label])
 /**
- * Inside length to look for, nearest labels, width fittings; says so where no size is known. No
- * size to buy by while buying waits, or where the size was set aside.
+ * How to check a size, and how wide the feet are; the lengths and labels themselves stand on page
+ * one where something is to be found. Says so where no size is known. No size to buy by while buying
+ * waits, or where it was set aside.
  */
 export const size: Section = (input, notes, t) => {
 	const { visit, assessment } = input
@@ -50,7 +54,15 @@ export const size: Section = (input, notes, t) => {
 	const fittings = fittingWords(sizing, t)
 	return [
 		heading(t('player.size')),
-		{ kind: 'text', tone: 'strong', text: lookFor(inside, fitLengthMm, t) },
+		...(saysSizes(input) ? [] : lengthAndLabels(inside, systems, t)),
+		say(roomWords(inside, fitLengthMm, t)),
+		say(`${t('player.howToCheck')}${makersDiffer ? ` ${notes.mark(makersDiffer.basis)}` : ''}`),
+		...(fittings.length > 0 ? [say(t('player.fitting', { fittings: fittings.join('; ') }))] : []),
+	]
+}
+function lengthAndLabels(inside: Span, systems: readonly [string, SizeLabel][], t: Speak): Block[] {
+	return [
+		{ kind: 'text', tone: 'strong', text: t('player.lookFor', wholeInside(inside)) },
 		{
 			kind: 'table',
 			caption: t('player.labels'),
@@ -64,25 +76,22 @@ export const size: Section = (input, notes, t) => {
 			],
 			widths: ['*', ...systems.map(() => 78)],
 		},
-		say(`${t('player.howToCheck')}${makersDiffer ? ` ${notes.mark(makersDiffer.basis)}` : ''}`),
-		...(fittings.length > 0 ? [say(t('player.fitting', { fittings: fittings.join('; ') }))] : []),
 	]
 }
 /** The room that the length leaves is reckoned from it, so that the two never disagree. All mm. */
-const lookFor = ({ min, target, max }: Span, fitLengthMm: number, t: Speak): string =>
-	t('player.lookFor', {
-		min: shown(min),
-		max: shown(max),
+const roomWords = ({ min, target, max }: Span, fitLengthMm: number, t: Speak): string =>
+	t('player.room', {
 		target: shown(target),
 		roomMin: shown(Math.max(0, min - fitLengthMm)),
 		roomMax: shown(Math.max(0, max - fitLengthMm)),
 	})
-const labelWords = ({ scale, label }: SizeLabel, value: number, t: Speak): string =>
+/** A label as its scale writes it: a child's size says so. */
+export const labelWords = ({ scale, label }: SizeLabel, value: number, t: Speak): string =>
 	scale === 'child' && value >= label
 		? t('player.child', { size: sizeShown(value) })
 		: sizeShown(value)
 /** The next label to try where the closest is too tight: the next half up, never the same again. */
-function nextUp({ label, fitting, scale }: SizeLabel): number {
+export function nextUp({ label, fitting, scale }: SizeLabel): number {
 	if (fitting !== label) return fitting
 	return scale === 'child' && label >= lastChildSize ? firstOfNextScale : label + halfSize
 }

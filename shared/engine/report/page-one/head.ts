@@ -1,0 +1,145 @@
+/** The one most urgent thing: what stops, whom to see, or the pair that must not stay as it is. */
+import type { Gate, Holdable, Kept, OwnedPair } from '../../findings/assessment.ts'
+import { pairsLeftOff } from '../../prescription/owned.ts'
+import { listed } from '../../words/en/format.ts'
+import type { Speak } from '../../words/speak.ts'
+import { dateWords } from '../../words/words.ts'
+import type { Block } from '../document.ts'
+import type { ReportInput } from '../inputs.ts'
+import { pairName } from '../pair-names.ts'
+import { planOf } from '../plan-of.ts'
+import type { Reader } from '../reader.ts'
+import { awaitsFootReview, buyingWaits, type Danger } from '../waits.ts'
+import { concernOf, reasonsFor } from './danger.ts'
+import type { Part } from './part.ts'
+import { whoFor } from './who.ts'
+
+/** What the player does, in capitals: sport where the code is no kind of football. */
+const sportOf = {
+	association: 'football',
+	futsal: 'football',
+	australian: 'football',
+	gaelic: 'football',
+	american: 'football',
+	'rugby-union': 'rugby',
+	'rugby-league': 'rugby',
+	touch: 'other',
+} as const
+const sportWords = ({ visit: { play } }: ReportInput, t: Speak): string =>
+	t(`pageOne.sport.${play?.code ? sportOf[play.code] : 'football'}`)
+/** In the two ways in which it is said: to the player, and of the player to a guardian. */
+type Saying = readonly [
+	player: (t: Speak, sport: string) => string,
+	guardian: (t: Speak, name: string, sport: string) => string,
+]
+const stopToday: Saying = [
+	(t, sport) => t('pageOne.stop', { sport }),
+	(t, name, sport) => t('pageOne.guardianStop', { name, sport }),
+]
+const stopForNow: Saying = [
+	(t, sport) => t('pageOne.noSport', { sport }),
+	(t, name, sport) => t('pageOne.guardianNoSport', { name, sport }),
+]
+/** Whom to see by when, where an action asks for it. */
+const seeFor: Readonly<Partial<Record<Danger['action'], Saying>>> = {
+	emergency: [(t) => t('pageOne.seeNow'), (t, name) => t('pageOne.guardianSeeNow', { name })],
+	'same-day': [(t) => t('pageOne.seeToday'), (t, name) => t('pageOne.guardianSeeToday', { name })],
+	imaging: [(t) => t('pageOne.seeScan'), (t, name) => t('pageOne.guardianSeeScan', { name })],
+	letter: [(t) => t('pageOne.seeDoctor'), (t, name) => t('pageOne.guardianSeeDoctor', { name })],
+}
+const footClinic: Saying = [
+	(t) => t('pageOne.seeFootClinic'),
+	(t, name) => t('pageOne.guardianSeeFootClinic', { name }),
+]
+const surgeon: Saying = [
+	(t) => t('pageOne.seeSurgeon'),
+	(t, name) => t('pageOne.guardianSeeSurgeon', { name }),
+]
+const doctorFirst: Saying = [
+	(t) => t('pageOne.seeFirst'),
+	(t, name) => t('pageOne.guardianSeeFirst', { name }),
+]
+const careful: Saying = [
+	(t) => t('pageOne.takeCare'),
+	(t, name) => t('pageOne.guardianTakeCare', { name }),
+]
+const holdsOf = ({ person, left, right }: Gate, whats: readonly Holdable[]) =>
+	[person, left, right].flatMap(({ holds }) => holds.filter(({ what }) => whats.includes(what)))
+/** Who says when what is held may begin again, the hardest to come by first. */
+function clearedBy(gate: Gate): Saying {
+	const ends = holdsOf(gate, ['match', 'impact', 'weight']).map(({ until }) => until)
+	if (ends.includes('surgeon')) return surgeon
+	return ends.includes('treating-doctor') ? doctorFirst : careful
+}
+function sayingOf({ stops, action, isUrgent, noWeight }: Danger, gate: Gate): Saying {
+	if (stops.includes('sport')) return isUrgent ? stopToday : stopForNow
+	const isStopped = stops.length + noWeight.length > 0
+	const see = isUrgent || !isStopped ? seeFor[action] : undefined
+	if (isUrgent || isStopped) return see ?? clearedBy(gate)
+	return awaitsFootReview(gate) ? footClinic : (see ?? careful)
+}
+/** A sign without a side holds both limbs: then the one that hurts is meant. */
+const noWeightIn = (sides: Danger['noWeight'], who: ReturnType<typeof whoFor>): string[] =>
+	sides.length === 2 ? [who.noWeightBoth] : sides.map((side) => who.noWeight(side))
+function ofConcern(concern: Danger, input: ReportInput, reader: Reader, t: Speak): Block {
+	const { gate } = planOf(input)
+	const [toPlayer, toGuardian] = sayingOf(concern, gate)
+	const sport = sportWords(input, t)
+	const name = input.visit.player.givenName.toUpperCase()
+	const who = whoFor(reader, input, t)
+	const { isWhole } = reasonsFor(reader, input, concern)
+	return {
+		kind: 'alert',
+		large: true,
+		title: reader.audience === 'guardian' ? toGuardian(t, name, sport) : toPlayer(t, sport),
+		text: [
+			...concern.stops.map((stop) => who.stop[stop]),
+			...noWeightIn(concern.noWeight, who),
+			// what is private gives nothing away, and still is urgent
+			...(isWhole || concern.action === 'proceed' ? [] : [t('player.signFound')]),
+		].join(' '),
+	}
+}
+type Owned = Kept<OwnedPair>
+/** The pairs that must not stay as they are, the worst first. */
+interface WrongPairs {
+	way: 'off' | 'mend' | 'replace'
+	pairs: readonly Owned[]
+}
+/** Undefined where every pair may stay, or what is to be replaced waits with all that is bought. */
+export function wrongPairs(input: ReportInput): WrongPairs | undefined {
+	const { owned, gate } = planOf(input)
+	const leftOff = pairsLeftOff(owned)
+	const off = owned.filter(({ verdict }) => verdict === 'stop-wearing')
+	if (off.length > 0) return { way: 'off', pairs: off }
+	const mend = owned.filter(({ id }) => leftOff.includes(id))
+	if (mend.length > 0) return { way: 'mend', pairs: mend }
+	const replace = owned.filter(({ verdict }) => verdict === 'replace')
+	if (replace.length === 0) return undefined
+	return buyingWaits(gate) ? { way: 'off', pairs: replace } : { way: 'replace', pairs: replace }
+}
+function ofPairs({ way, pairs }: WrongPairs, { visit }: ReportInput, t: Speak): Block {
+	const names = listed(pairs.map(({ id }) => pairName(id, visit, t)))
+	const [by] = pairs.flatMap((pair) => pair.by ?? []).toSorted()
+	const replace = () =>
+		by === undefined || by <= visit.visitDate
+			? t('pageOne.replaceNow', { pairs: names })
+			: t('pageOne.replaceBy', { pairs: names, date: dateWords(by) })
+	const text = {
+		off: () => t('pageOne.off', { pairs: names }),
+		mend: () => t('pageOne.mend', { pairs: names }),
+		replace,
+	}
+	return { kind: 'text', tone: 'headline', text: text[way]() }
+}
+/** None where nothing must change. A guardian reads of pairs in the section of their own. */
+export const head: Part = (input, reader, t) => {
+	const concern = concernOf(input)
+	if (concern) return [ofConcern(concern, input, reader, t)]
+	if (reader.audience === 'guardian') return []
+	const wrong = wrongPairs(input)
+	return wrong ? [ofPairs(wrong, input, t)] : []
+}
+/** Whether the head of a player's page names the pairs that must not stay as they are. */
+export const headsWithPairs = (input: ReportInput, { audience }: Reader): boolean =>
+	audience !== 'guardian' && concernOf(input) === undefined && wrongPairs(input) !== undefined
