@@ -1,13 +1,7 @@
 /** Which answers a change makes old: pages that show them ask again. */
 import type { CallName } from '../shared/contract.ts'
 
-const ofVisit = [
-	'visits.open',
-	'visits.history',
-	'reports.sheet',
-	'players.open',
-	'players.summary',
-] as const
+const ofVisit = ['visits.open', 'visits.history', 'reports.sheet', 'players.open', 'players.summary'] as const
 /** The page of an item is asked anew by what happened to the item, which its list says. */
 const ofOutbox = ['outbox.list', 'outbox.tell', 'breaches.list', 'players.summary'] as const
 const ofOutreach = ['outreach.list', 'players.open', 'players.search', 'players.summary'] as const

@@ -27,10 +27,7 @@ import { useHost } from '../query.ts'
 import { DocumentView } from './DocumentView.tsx'
 import { composedOf, draftInput } from './draftPages.ts'
 import { spokenOnly } from './spokenOnly.ts'
-import { useRoomFor } from './useRoomFor.ts'
 
-/** Room for the questions with the page beside them: a window of 1440 pixels in ordinary letters. */
-export const roomBeside = 82
 interface PreviewProps {
 	draft: DraftContent
 	assessment: Assessment | undefined
@@ -103,16 +100,15 @@ function Fold({ title, children }: FoldProps) {
 		</Box>
 	)
 }
-export function ReportPreview(props: PreviewProps) {
+/** @param beside there is room for it beside the questions: page one is always in sight */
+export function ReportPreview({ beside, ...props }: PreviewProps & { beside: boolean }) {
 	const t = speakFrom()
 	const clinic = useHost('clinic.get', {}).value ?? unnamedClinic
-	const [box, isBeside] = useRoomFor(roomBeside)
 	const composing = { ...props, clinic }
 	return (
 		<Box
-			ref={box}
 			sx={
-				isBeside
+				beside
 					? {
 							position: 'sticky',
 							top: 'calc(var(--walk-head, 0rem) + 8px)',
@@ -122,7 +118,7 @@ export function ReportPreview(props: PreviewProps) {
 					: {}
 			}
 		>
-			{isBeside ? (
+			{beside ? (
 				<>
 					<PageOne {...composing} />
 					<Fold title={t('preview.following')}>

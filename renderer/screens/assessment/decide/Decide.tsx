@@ -10,7 +10,6 @@ import type { StepProps } from '../stepProps.ts'
 import { QuestionList } from './QuestionList.tsx'
 import { Quiet } from './Quiet.tsx'
 import { type Columns, useColumns } from './useColumns.ts'
-import { useOpenPage } from './useOpenPage.ts'
 
 interface DecideProps extends StepProps {
 	/** Undefined where the clinic has none, or where it did not open. */
@@ -30,9 +29,7 @@ const whole = { gridColumn: '1 / -1', minWidth: 0 }
 export function Decide(props: DecideProps) {
 	const { draft, assessment, earlier } = props
 	const box = useRef<HTMLDivElement>(null)
-	const page = useRef<HTMLDivElement>(null)
 	const columns = useColumns(box)
-	useOpenPage(page, columns === 'three')
 	// what the step before was scrolled to is no place in this one
 	useEffect(() => box.current?.scrollIntoView({ block: 'start' }), [])
 	return (
@@ -55,8 +52,13 @@ export function Decide(props: DecideProps) {
 					steps; what you decide here is kept.
 				</Alert>
 			)}
-			<Box ref={page} sx={columns === 'three' ? { minWidth: 0 } : whole}>
-				<ReportPreview draft={draft} assessment={assessment} earlier={earlier} />
+			<Box sx={columns === 'three' ? { minWidth: 0 } : whole}>
+				<ReportPreview
+					beside={columns === 'three'}
+					draft={draft}
+					assessment={assessment}
+					earlier={earlier}
+				/>
 			</Box>
 			<Box sx={whole}>
 				<Quiet {...props} />

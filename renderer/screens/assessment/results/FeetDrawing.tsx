@@ -90,7 +90,12 @@ export function FeetDrawing({ visit, focused, difference, lacks }: FeetDrawingPr
 	return (
 		<Box ref={box} sx={{ position: 'relative', flex: '1 1 0', minHeight: '14rem', minWidth: 0 }}>
 			{drawn && (
-				<Box component="svg" role="img" aria-label={[spoken(seen), difference].filter(Boolean).join(' ')} sx={ink}>
+				<Box
+					component="svg"
+					role="img"
+					aria-label={[spoken(seen), difference].filter(Boolean).join(' ')}
+					sx={ink}
+				>
 					{drawn.feet.map((foot) => (
 						<Foot key={foot.side} foot={foot} letter={room.letter} />
 					))}

@@ -2,6 +2,7 @@
 import type { Gate, Holdable, Kept, OwnedPair } from '../../findings/assessment.ts'
 import { pairsLeftOff } from '../../prescription/owned.ts'
 import { listed } from '../../words/en/format.ts'
+import { paperName } from '../../words/names.ts'
 import type { Speak } from '../../words/speak.ts'
 import { dateWords } from '../../words/words.ts'
 import type { Block } from '../document.ts'
@@ -85,7 +86,7 @@ function ofConcern(concern: Danger, input: ReportInput, reader: Reader, t: Speak
 	const { gate } = planOf(input)
 	const [toPlayer, toGuardian] = sayingOf(concern, gate)
 	const sport = sportWords(input, t)
-	const name = input.visit.player.givenName.toUpperCase()
+	const name = paperName(input.visit.player).givenName.toUpperCase()
 	const who = whoFor(reader, input, t)
 	const { isWhole } = reasonsFor(reader, input, concern)
 	return {

@@ -1,6 +1,7 @@
 /** Who is meant by whom: a guardian reads of the player by name, a child of its guardian. */
 import { isMinor } from '../../facts/age.ts'
 import { openProtocol } from '../../protocol/protocol.ts'
+import { guardianPaperName, paperName } from '../../words/names.ts'
 import type { Speak } from '../../words/speak.ts'
 import type { ReportInput } from '../inputs.ts'
 import type { Reader } from '../reader.ts'
@@ -44,15 +45,20 @@ const ofPlayer = (guardian: string | undefined, t: Speak): Who => ({
 	},
 })
 export const whoFor = ({ audience }: Reader, { visit: { player } }: ReportInput, t: Speak): Who =>
-	audience === 'guardian' ? ofGuardian(player.givenName, t) : ofPlayer(player.guardian?.name, t)
+	audience === 'guardian'
+		? ofGuardian(paperName(player).givenName, t)
+		: ofPlayer(player.guardian && guardianPaperName(player.guardian), t)
 /** Who goes along; undefined for a player of age, who goes alone. */
 export function companionOf(
 	{ audience }: Reader,
 	{ visit, protocol = openProtocol() }: ReportInput,
 	t: Speak,
 ): string | undefined {
-	const { givenName, guardian } = visit.player
-	if (audience === 'guardian') return t('pageOne.youGoWith', { name: givenName })
+	const { guardian } = visit.player
+	if (audience === 'guardian')
+		return t('pageOne.youGoWith', { name: paperName(visit.player).givenName })
 	if (!isMinor(visit, protocol)) return undefined
-	return guardian ? t('pageOne.goesWith', { name: guardian.name }) : t('pageOne.carerGoes')
+	return guardian
+		? t('pageOne.goesWith', { name: guardianPaperName(guardian) })
+		: t('pageOne.carerGoes')
 }
