@@ -2,7 +2,7 @@
 
 import { bothSides } from '../../visit/sides.ts'
 import { elementText } from '../../words/en/insert-names.ts'
-import { questionName } from '../../words/en/prescription.ts'
+import { questionName } from '../../words/en/question-names.ts'
 import type { Speak } from '../../words/speak.ts'
 import {
 	capital,
