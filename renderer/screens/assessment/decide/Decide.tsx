@@ -34,7 +34,9 @@ export function Decide(props: DecideProps) {
 	const columns = useColumns(box)
 	useOpenPage(page, columns === 'three')
 	// what the step before was scrolled to is no place in this one
-	useEffect(() => box.current?.scrollIntoView({ block: 'start' }), [])
+	useEffect(() => {
+		box.current?.scrollIntoView({ block: 'start' })
+	}, [])
 	return (
 		<Box
 			ref={box}
