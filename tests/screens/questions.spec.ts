@@ -1,6 +1,7 @@
 /**
- * Decide by its questions, by keyboard: one answer settles one question, a change keeps what is
- * typed, what is set aside has a reason, Sign leads back to what is open, danger holds the rest.
+ * Decide by its questions, by keyboard: all seen at once, one answer settles one question, a change
+ * keeps what is typed and turns what rests on it, what is set aside has a reason, an unsteady one
+ * leads to its measure, Sign leads back to what is open, danger holds the rest.
  */
 import { expect, type Page, test } from '@playwright/test'
 import { visitSchema } from '../../shared/engine/visit/visit.ts'
@@ -60,7 +61,7 @@ test('each question is opened, read, and settled by its own answer', async ({ pa
 		// up and down walk; a letter on what is closed opens it and settles nothing
 		await row(page, 'gate').focus()
 		await page.keyboard.press('ArrowDown')
-		await expect(row(page, 'size')).toBeFocused()
+		await expect(row(page, 'complaint')).toBeFocused()
 		await page.keyboard.press('ArrowUp')
 		await expect(row(page, 'gate')).toBeFocused()
 		await page.keyboard.press('Space')
@@ -69,8 +70,10 @@ test('each question is opened, read, and settled by its own answer', async ({ pa
 		await expect(row(page, 'gate')).toContainText('open')
 		await page.keyboard.press('a')
 		await expect(row(page, 'gate')).toContainText('settled: as proposed')
-		await expect(row(page, 'size')).toBeFocused()
+		await expect(row(page, 'complaint')).toBeFocused()
 		await expect(page.getByText(`1 of ${ids.length} settled`)).toBeVisible()
+		await page.keyboard.press('a')
+		await expect(row(page, 'size')).toBeFocused()
 
 		// a change begins with the proposal; what is no value yet stays as typed and holds the rest
 		await page.keyboard.press('c')
@@ -90,9 +93,14 @@ test('each question is opened, read, and settled by its own answer', async ({ pa
 		await expect(shortest).toHaveValue('25?')
 		await shortest.fill('250')
 		await expect(row(page, 'size')).toContainText('settled: changed')
+		// what rests on it is another proposal at once, and says why
+		await expect(row(page, 'pair.match')).toContainText('changed by your answer to size')
+		await expect(row(page, 'raise')).not.toContainText('changed by')
+		// Escape leads out of the fields
+		await shortest.press('Escape')
+		await expect(row(page, 'size')).toBeFocused()
 
 		// a reason is needed to set aside
-		await row(page, 'size').focus()
 		await page.keyboard.press('s')
 		const why = page.getByLabel('Why it is set aside')
 		await expect(why).toBeFocused()
@@ -107,6 +115,120 @@ test('each question is opened, read, and settled by its own answer', async ({ pa
 		await step(page, 'Sign').press('Enter')
 		await expect(page.getByText('Open on this step')).toBeVisible()
 		await expect(page.getByText('Open on other steps')).toHaveCount(0)
+	} finally {
+		await host.kill()
+	}
+})
+
+test('all questions are seen while one is open, and the unsteady one leads to its measure', async ({
+	page,
+}) => {
+	await page.setViewportSize({ width: 1280, height: 720 })
+	const host = await startOnDemo(page)
+	try {
+		const { cards } = await hostCall(page, 'players.search', { query: 'tui', limit: 1 })
+		await toDecide(page, cards[0].playerId)
+		await row(page, 'size').click()
+		await expect(page.getByRole('region', { name: 'Size', exact: true })).toBeVisible()
+		const places = await page
+			.locator('button[data-question]')
+			.evaluateAll((all) => all.map((one) => one.getBoundingClientRect()))
+		for (const { top, bottom, height } of places) {
+			expect(top).toBeGreaterThanOrEqual(0)
+			expect(bottom).toBeLessThanOrEqual(720)
+			expect(height).toBeGreaterThanOrEqual(44)
+		}
+		// the line says what is proposed, why and how surely
+		await expect(row(page, 'size')).toContainText(/mm inside; about EU .+near a limit/)
+		await expect(row(page, 'pair.match')).toContainText('raised heel')
+		await expect(row(page, 'size')).toContainText('length to fit, right')
+
+		const readings = page.locator('[data-path="feet.right.heelToToeMm"]')
+		await row(page, 'size').focus()
+		await page.keyboard.press('m')
+		await expect(page.getByRole('heading', { level: 1, name: 'Feet' })).toBeAttached()
+		await expect(readings).toBeFocused()
+		const before = (await readings.inputValue()).trim()
+		await page.keyboard.type('248.5')
+		await expect(readings).toHaveValue(`${before} 248.5`)
+		await page.keyboard.press('Alt+7')
+		await expect(row(page, 'size')).toBeFocused()
+		await expect(row(page, 'size')).toHaveAttribute('aria-expanded', 'true')
+	} finally {
+		await host.kill()
+	}
+})
+
+test('what is done about the complaint is set by fields', async ({ page }) => {
+	const host = await startOnDemo(page)
+	try {
+		const { cards } = await hostCall(page, 'players.search', { query: 'tui', limit: 1 })
+		await toDecide(page, cards[0].playerId)
+		await expect(row(page, 'complaint')).toContainText('growing heel')
+		await row(page, 'complaint').click()
+		await page.keyboard.press('c')
+		const sessions = page.getByLabel('Sessions a week, at most')
+		await expect(sessions).toBeFocused()
+		await page.keyboard.type('two')
+		await expect(page.getByText("'two' is not allowed; give a whole number")).toBeVisible()
+		await sessions.fill('2')
+		await page.getByLabel('Steps back, one a line, in your words').fill('Jog on grass first\n')
+		await expect(row(page, 'complaint')).toContainText('settled: changed')
+		await expect(page.getByText('Play or train 2 sessions a week at most.')).toBeAttached()
+		expect(await axe(page, 'load')).toEqual([])
+		// Enter goes on from a field of a change
+		await sessions.press('Enter')
+		await expect(page.getByLabel('Sessions a week, at most')).toHaveCount(0)
+	} finally {
+		await host.kill()
+	}
+})
+
+/** Presses until every question is settled; each press opens the next one that is not. */
+async function answerAll(page: Page, key: (id: string) => string): Promise<number> {
+	const open = page.locator('button[data-question]:is([data-state=open], [data-state=overtaken])')
+	let keys = 0
+	for (let left = await open.count(); left > 0; left = await open.count()) {
+		const inHand = page.locator('button[data-question][aria-expanded=true]')
+		const id = (await inHand.getAttribute('data-question')) ?? ''
+		await page.keyboard.press(key(id))
+		keys += 1
+		await expect(open).toHaveCount(left - 1)
+	}
+	return keys
+}
+
+test('an adult visit is decided by under 20 keys, a returning one by one key a question', async ({
+	page,
+}) => {
+	const host = await startOnDemo(page)
+	try {
+		const { cards } = await hostCall(page, 'players.search', { query: 'zoe', limit: 1 })
+		await toDecide(page, cards[0].playerId)
+		await page.keyboard.press('Alt+n')
+		const keys = await answerAll(page, () => 'a')
+		expect(keys + 'Alt+n'.split('+').length).toBeLessThan(20)
+
+		const { playerId } = (await hostCall(page, 'players.search', { query: 'tui', limit: 1 }))
+			.cards[0]
+		const { draft, earlier } = await hostCall(page, 'drafts.open', {
+			playerId,
+			visitDate: '2027-01-20',
+		})
+		const last = earlier.at(-1)
+		await hostCall(page, 'drafts.save', {
+			draftId: draft.draftId,
+			content: {
+				...draft.content,
+				visit: { ...last, visitDate: draft.content.visit.visitDate },
+			},
+		})
+		await toDecide(page, playerId)
+		await page.keyboard.press('Alt+n')
+		const ids = await page.locator('button[data-question]').count()
+		expect(await answerAll(page, (id) => (id === 'gate' ? 'a' : 'u'))).toBe(ids)
+		await expect(row(page, 'size')).toContainText('settled: unchanged')
+		await expect(row(page, 'gate')).toContainText('settled: as proposed')
 	} finally {
 		await host.kill()
 	}
@@ -156,13 +278,18 @@ test('what danger holds is a grey line and asks nothing; the gate is signed alon
 		await expect(held.first()).toContainText(/held: .+, left; lifted when/)
 		await expect(held.getByRole('button')).toHaveCount(0)
 		await expect(row(page, 'pair.match')).toHaveCount(0)
-		await row(page, 'gate').focus()
+		await expect(row(page, 'gate')).toContainText('Stop. Imaging before impact sport; held: sport')
+		await expect(row(page, 'gate')).toContainText('Now: Ask for imaging before any impact sport.')
 		await expect(page.getByText('Act on this before footwear.')).toBeVisible()
 		await page.getByLabel('What was done about it').fill('Sent to Dr Marlowe for imaging today')
 		expect(await axe(page, 'held')).toEqual([])
 		await shot(page, 'question-held')
-		await page.getByRole('button', { name: 'Questions and outcomes on Flags' }).press('Enter')
+		// the outcomes are one key away, and coming back is at the gate
+		await row(page, 'gate').focus()
+		await page.keyboard.press('o')
 		await expect(page.getByRole('heading', { level: 1, name: 'Flags' })).toBeFocused()
+		await page.keyboard.press('Alt+7')
+		await expect(row(page, 'gate')).toBeFocused()
 	} finally {
 		await host.kill()
 	}

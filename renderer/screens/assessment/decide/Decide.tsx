@@ -31,7 +31,9 @@ export function Decide(props: DecideProps) {
 	const box = useRef<HTMLDivElement>(null)
 	const columns = useColumns(box)
 	// what the step before was scrolled to is no place in this one
-	useEffect(() => box.current?.scrollIntoView({ block: 'start' }), [])
+	useEffect(() => {
+		box.current?.scrollIntoView({ block: 'start' })
+	}, [])
 	return (
 		<Box
 			ref={box}

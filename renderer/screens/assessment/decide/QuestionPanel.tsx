@@ -86,14 +86,14 @@ export function QuestionPanel(props: PanelProps) {
 			<Box ref={why} sx={whereNeeded}>
 				<WhySetAside {...props} />
 			</Box>
-			<Box ref={inPlace ? fields : undefined} sx={whereNeeded}>
-				<Proposal {...props} />
-			</Box>
 			{changing && !inPlace && (
 				<Box ref={fields} data-own-keys="change">
 					<ChangeFields {...props} />
 				</Box>
 			)}
+			<Box ref={inPlace ? fields : undefined} sx={whereNeeded}>
+				<Proposal {...props} />
+			</Box>
 			<Findings {...props} />
 		</Stack>
 	)

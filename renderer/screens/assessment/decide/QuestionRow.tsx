@@ -93,11 +93,14 @@ export function QuestionRow(props: RowProps) {
 					...(loud ? loudRow : {}),
 				}}
 			>
-				<Box component="span" sx={{ ...small, pt: '1px', color: 'text.secondary' }}>
+				<Box
+					component="span"
+					sx={{ ...small, pt: '1px', color: loud ? 'inherit' : 'text.secondary' }}
+				>
 					{number}
 				</Box>
 				{loud ? <GateLine assessment={assessment} says={question.says} /> : <Says {...props} />}
-				<State state={state} {...props} />
+				<State state={state} loud={loud} {...props} />
 			</ButtonBase>
 			{children}
 		</Box>
@@ -108,7 +111,6 @@ const loudRow = {
 	bgcolor: 'error.main',
 	color: 'error.contrastText',
 	py: 1,
-	'& *': { color: 'inherit' },
 	'&:hover': { bgcolor: 'error.dark' },
 }
 /** Name, proposal and strongest reason. */
@@ -152,7 +154,12 @@ const stateColour: Readonly<Record<QuestionState, string>> = {
 	open: 'primary.main',
 	held: 'text.secondary',
 }
-function State({ state, question, draft, firm }: RowProps & { state: QuestionState }) {
+interface StateProps extends RowProps {
+	state: QuestionState
+	/** On the colour of a stop: in the colour of its words. */
+	loud: boolean
+}
+function State({ state, loud, question, draft, firm }: StateProps) {
 	const words = firm && firm.firmness !== 'not-worked-out' ? firmly[firm.firmness] : ''
 	return (
 		<Box component="span" sx={{ ...small, textAlign: 'right', maxWidth: '7.5rem' }}>
@@ -161,7 +168,7 @@ function State({ state, question, draft, firm }: RowProps & { state: QuestionSta
 				sx={{
 					display: 'block',
 					fontWeight: state === 'settled' ? 400 : 600,
-					color: stateColour[state],
+					color: loud ? 'inherit' : stateColour[state],
 				}}
 			>
 				{stateWords(state, answerTo(draft.decisions, question))}
