@@ -8,10 +8,7 @@ import {
 	sideLines,
 } from '../../renderer/screens/assessment/results/ankleFacts.ts'
 import { ankleStrips } from '../../renderer/screens/assessment/results/ankleStrips.ts'
-import {
-	stateWords as partWords,
-	unaskedIn,
-} from '../../renderer/screens/assessment/results/gateFacts.ts'
+import { stateWords, unaskedIn } from '../../renderer/screens/assessment/results/gateFacts.ts'
 import {
 	rateLines,
 	reviewLines,
@@ -266,12 +263,10 @@ describe('the player at a glance', () => {
 describe('the gate', () => {
 	it('says how each part stands, and names each open question once', () => {
 		const { gate } = assess(visitOf({ ...brokenAnkle, nightPain: false })).prescription
-		expect(['person', 'left', 'right'].map((part) => partWords(gate[part as keyof Gate]))).toEqual([
-			'Held',
-			'Held',
-			'Not established',
-		])
+		expect(['person', 'left', 'right'].map((part) => stateWords(gate[part as keyof Gate]))).toEqual(
+			['Held', 'Held', 'Not established'],
+		)
 		expect(unaskedIn(gate)).toEqual(['fever', 'reduced-sensation', 'weight-bearing'])
-		expect(partWords(assess(adult({})).prescription.gate.person)).toBe('Nothing found')
+		expect(stateWords(assess(adult({})).prescription.gate.person)).toBe('Nothing found')
 	})
 })
