@@ -57,7 +57,7 @@ function doubtOf(text: string, meta: FieldMeta): Judged | undefined {
 	if (!meta.many)
 		return { error: `'${text}' can be ${one} or ${several}. One value goes here: type it anew.` }
 	return {
-		error: `Is '${text}' one reading with a decimal comma, or several readings? Choose.`,
+		error: `Is '${text}' one reading or several? Choose.`,
 		ways: [
 			{ says: several, text: ways.between.join(' ') },
 			{ says: one, text: ways.decimal.join(' ') },

@@ -1,6 +1,7 @@
 /** The field of a measure in each kind and state, and what stands beside it. */
 import { Button } from '@mui/material'
 import { useState } from 'react'
+import { DenseField, DenseGrid, Labelled } from '../../parts/DenseField.tsx'
 import { withNotMeasured, withRaw, withValue } from '../../parts/draft-path.ts'
 import { FootPicture } from '../../parts/FootPicture.tsx'
 import { AskedOf } from '../../parts/help/AskedOf.tsx'
@@ -8,6 +9,7 @@ import { MeasureHelpCard } from '../../parts/help/Help.tsx'
 import { measureHelp } from '../../parts/help/topic.ts'
 import { FieldRow, MeasureField } from '../../parts/MeasureField.tsx'
 import { Measuring } from '../../parts/Measuring.tsx'
+import { OneOf, SeveralOf } from '../../parts/measure/Toggles.tsx'
 import { Specimen } from './Specimen.tsx'
 import { draft } from './sample.ts'
 
@@ -28,6 +30,7 @@ const measures = [
 		path: length,
 		start: withNotMeasured(draft, length, 'dressing in place'),
 	},
+	{ name: 'read in two ways', path: length, start: withRaw(draft, length, '247,248') },
 	{ name: 'a choice', path: 'play.code', start: draft },
 	{ name: 'a question that was answered', path: 'screening.nightPain', start: draft },
 	{ name: 'a question that was not asked', path: 'screening.fever', start: draft },
@@ -49,6 +52,27 @@ function BothSides() {
 		/>
 	)
 }
+const denseNumbers = ['play.matchesPerWeek', 'play.monthsPerYearInOneSport', 'body.statureCm']
+const densePlaces = ['match', 'training', 'running', 'everyday'] as const
+function Dense() {
+	const [now, setNow] = useState(draft)
+	const [one, setOne] = useState<(typeof densePlaces)[number] | undefined>('match')
+	const [several, setSeveral] = useState<(typeof densePlaces)[number][] | undefined>(['match'])
+	const toggles = { name: 'Worn for', path: 'footwear.0.roles', terms: densePlaces }
+	return (
+		<DenseGrid columnRem={9}>
+			{denseNumbers.map((path) => (
+				<DenseField key={path} path={path} draft={now} change={setNow} />
+			))}
+			<Labelled title="One of several" whole>
+				<OneOf {...toggles} chosen={one} choose={setOne} />
+			</Labelled>
+			<Labelled title="Several of them" hint="Chosen by the space bar" whole>
+				<SeveralOf {...toggles} chosen={several ?? []} choose={setSeveral} />
+			</Labelled>
+		</DenseGrid>
+	)
+}
 function Beside({ path, start }: Pick<Measure, 'path' | 'start'>) {
 	const [open, setOpen] = useState(true)
 	if (!open) return <Button onClick={() => setOpen(true)}>How to measure</Button>
@@ -65,6 +89,7 @@ export function MeasureStates() {
 						part: <Typed {...measure} />,
 					})),
 					{ name: 'left and right in a row', part: <BothSides /> },
+					{ name: 'in columns, and terms side by side', part: <Dense /> },
 				]}
 			/>
 			<Specimen
