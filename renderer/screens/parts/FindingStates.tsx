@@ -9,6 +9,8 @@ import { PasteDialog } from '../../parts/PasteDialog.tsx'
 import { Picture } from '../../parts/Picture.tsx'
 import { applyPaste, planPaste } from '../../parts/pasteBlock.ts'
 import { ReportPreview } from '../../parts/ReportPreview.tsx'
+import { LiveSheet } from '../../parts/sheet/LiveSheet.tsx'
+import { KeptSheet } from '../../parts/sheet/SignedSheet.tsx'
 import { Workings, workingsOf } from '../../parts/Workings.tsx'
 import { Specimen } from './Specimen.tsx'
 import { assessment, draft, earlier, latest, longName } from './sample.ts'
@@ -30,6 +32,15 @@ const cells = planPaste(
 	],
 	'feet.left.heelToToeMm',
 )
+const keptSheet = {
+	pdf: { base64: '', sha256: '', fileName: 'appointment-2027-01-20.pdf' },
+	held: 'Held; medical review the same day',
+	facts: [
+		{ label: 'Complaint', text: 'Calcaneal apophysitis (growing heel), left, current' },
+		{ label: 'Size', text: longName },
+		{ label: 'Review', text: '27 January 2027' },
+	],
+}
 /** The dialog stands over the page, so it waits for a press. */
 function Pasting() {
 	const [open, setOpen] = useState(false)
@@ -102,6 +113,24 @@ export function FindingStates() {
 						part: <ReportPreview draft={draft} assessment={undefined} earlier={[]} />,
 					},
 					{ name: 'pasting a block', part: <Pasting /> },
+				]}
+			/>
+			<Specimen
+				part="Sheet for the appointment"
+				states={[
+					{
+						name: 'of an open visit',
+						part: <LiveSheet draft={draft} assessment={assessment} earlier={[earlier]} />,
+					},
+					{
+						name: 'before anything can be found',
+						part: <LiveSheet draft={draft} assessment={undefined} earlier={[]} />,
+					},
+					{ name: 'as it was kept, with something held', part: <KeptSheet sheet={keptSheet} /> },
+					{
+						name: 'of a visit signed before sheets were kept',
+						part: <KeptSheet sheet={undefined} />,
+					},
 				]}
 			/>
 		</>
