@@ -25,6 +25,7 @@ const paper = {
 	border: 1,
 	borderColor: 'divider',
 	borderRadius: 1,
+	maxWidth: '46rem',
 	fontSize: '0.9rem',
 	lineHeight: 1.5,
 	overflowWrap: 'anywhere',
@@ -45,7 +46,18 @@ const paper = {
 		borderBottom: '1px solid #cfd6d2',
 	},
 	'& tbody th': { fontWeight: 400 },
-	'& dl': { display: 'grid', gridTemplateColumns: 'auto 1fr', columnGap: 1.5, m: 0, mb: 1 },
+	'& dl': {
+		display: 'grid',
+		gridTemplateColumns: 'auto 1fr',
+		columnGap: 1.5,
+		alignItems: 'baseline',
+		m: 0,
+		mb: 1,
+	},
+	'& ul, & ol': { m: 0, mb: 1, pl: 2.5 },
+	'& .inline': { display: 'flex', flexWrap: 'wrap', columnGap: 2 },
+	'& .inline > div': { display: 'flex', gap: 0.75, alignItems: 'baseline' },
+	'& .clinic': { display: 'flex', gap: 1, alignItems: 'center' },
 	'& dd': { m: 0 },
 	'& figure': { m: 0, mb: 1.5 },
 	'& img': { maxWidth: '100%' },
@@ -53,7 +65,7 @@ const paper = {
 	'& .alert > :last-child': { mb: 0 },
 	'& .large': { color: '#8d1f23', fontSize: '1.35rem', lineHeight: 1.2, fontWeight: 700 },
 	'& .headline': { fontSize: '1.35rem', lineHeight: 1.2, fontWeight: 700, my: 1 },
-	'& .facts': { gridTemplateColumns: 'minmax(4.5rem, 8rem) 1fr', rowGap: 0.5 },
+	'& .facts': { gridTemplateColumns: 'fit-content(8rem) 1fr', rowGap: 0.5 },
 	'& .boxed': { border: '1px solid var(--report-colour)', borderRadius: 1, p: 1.5, my: 1.5 },
 	'& .boxed > h4': { mt: 0 },
 	'& .boxed > dl': { mb: 0 },
@@ -217,23 +229,30 @@ function Head({ document }: { document: LwDocument }) {
 	const mark = useMemo(() => logoUrl(logo), [logo])
 	return (
 		<>
-			<p>
-				{mark ? <img src={mark} alt="" width={32} height={32} /> : null}{' '}
+			<p className="clinic">
+				{mark ? <img src={mark} alt="" width={28} height={28} /> : null}
 				<strong>{clinicName}</strong> <span className="small">{address.join(', ')}</span>
 			</p>
 			<h3>{document.title}</h3>
-			{document.draft ? (
+			{document.draft && !document.slim ? (
 				<p>
 					<strong>{t('page.draftMark')}</strong>
 				</p>
 			) : null}
-			<dl>
-				{document.subject.map(([label, value]) => (
-					<Fragment key={label}>
-						<dt>{label}</dt>
-						<dd>{value}</dd>
-					</Fragment>
-				))}
+			<dl className={document.slim ? 'inline' : undefined}>
+				{document.subject.map(([label, value]) =>
+					document.slim ? (
+						<div key={label}>
+							<dt>{label}</dt>
+							<dd>{value}</dd>
+						</div>
+					) : (
+						<Fragment key={label}>
+							<dt>{label}</dt>
+							<dd>{value}</dd>
+						</Fragment>
+					),
+				)}
 			</dl>
 		</>
 	)

@@ -8,8 +8,10 @@ import {
 	type ReactNode,
 	type SyntheticEvent,
 	useDeferredValue,
+	useEffect,
 	useId,
 	useMemo,
+	useRef,
 	useState,
 } from 'react'
 import type { DraftContent } from '../../shared/contract.ts'
@@ -74,10 +76,17 @@ interface FoldProps {
 function Fold({ title, children }: FoldProps) {
 	const id = useId()
 	const [open, setOpen] = useState(false)
+	const box = useRef<HTMLDetailsElement>(null)
+	// beside the questions it stands under page one, in a box that scrolls by itself
+	useEffect(() => {
+		const holder = box.current?.parentElement
+		if (open && holder && box.current) holder.scrollTop = box.current.offsetTop - holder.offsetTop
+	}, [open])
 	return (
 		<Box
 			component="details"
 			data-preview=""
+			ref={box}
 			onToggle={(event: SyntheticEvent<HTMLDetailsElement>) => setOpen(event.currentTarget.open)}
 		>
 			<Box

@@ -1,4 +1,4 @@
-/** The sheet of the appointment as it was kept at signing: shown in short, opened and printed. */
+/** The sheet for the appointment as it was kept at signing: shown in short, opened and printed. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'

@@ -1,4 +1,4 @@
-/** The sheet of the appointment as it stands, while the visit is open: looked at and printed. */
+/** The sheet for the appointment as it stands, while the visit is open: looked at and printed. */
 import { Box, Button, Stack, Typography } from '@mui/material'
 import { useDeferredValue, useId, useMemo } from 'react'
 import type { DraftContent } from '../../../shared/contract.ts'

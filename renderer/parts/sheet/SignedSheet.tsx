@@ -11,20 +11,21 @@ type Sheet = NonNullable<OutputOf<'reports.sheet'>['sheet']>
 export function SignedSheet({ visitId }: { visitId: string }) {
 	const answer = useHost('reports.sheet', { visitId })
 	return (
-		<Answered of={answer} what="the sheet of the appointment">
-			{({ sheet }) =>
-				sheet ? (
-					<Kept sheet={sheet} />
-				) : (
-					<Typography color="text.secondary">
-						No sheet was kept: this visit was signed before sheets were. Its report and its entries
-						are there as they were signed.
-					</Typography>
-				)
-			}
+		<Answered of={answer} what="the sheet for the appointment">
+			{({ sheet }) => <KeptSheet sheet={sheet} />}
 		</Answered>
 	)
 }
+/** @param sheet undefined where the visit was signed before sheets were kept */
+export const KeptSheet = ({ sheet }: { sheet: Sheet | undefined }) =>
+	sheet ? (
+		<Kept sheet={sheet} />
+	) : (
+		<Typography color="text.secondary">
+			No sheet was kept: this visit was signed before sheets were. Its report and its entries are
+			there as they were signed.
+		</Typography>
+	)
 function Kept({ sheet: { pdf, held, facts } }: { sheet: Sheet }) {
 	const id = useId()
 	const [open, setOpen] = useState(false)
@@ -32,7 +33,7 @@ function Kept({ sheet: { pdf, held, facts } }: { sheet: Sheet }) {
 		<Box component="section" aria-labelledby={id} sx={{ display: 'grid', gap: 1 }}>
 			<Stack direction="row" useFlexGap sx={{ alignItems: 'center', flexWrap: 'wrap', gap: 2 }}>
 				<Typography variant="h3" component="h2" id={id} sx={{ flexGrow: 1 }}>
-					Sheet of the appointment
+					Sheet for the appointment
 				</Typography>
 				<Button variant="outlined" aria-expanded={open} onClick={() => setOpen(!open)}>
 					{open ? 'Close the sheet' : 'Open the sheet'}
@@ -90,7 +91,7 @@ function Opened({ pdf: { base64, fileName } }: Pick<Sheet, 'pdf'>) {
 				component="iframe"
 				key={url}
 				ref={frame}
-				title="Sheet of the appointment"
+				title="Sheet for the appointment"
 				src={url}
 				sx={{ display: 'block', width: '100%', height: '80vh', border: 0, bgcolor: '#fff' }}
 			/>

@@ -15,6 +15,7 @@ const onPaper = {
 			fontSize: '9pt !important',
 			border: '0 !important',
 			padding: '0 !important',
+			maxWidth: 'none !important',
 		},
 		'.lw-sheet-paper article h3': { fontSize: '15pt !important' },
 		'.lw-sheet-paper article h4': { fontSize: '10.5pt !important' },

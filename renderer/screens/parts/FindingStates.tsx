@@ -9,6 +9,8 @@ import { PasteDialog } from '../../parts/PasteDialog.tsx'
 import { Picture } from '../../parts/Picture.tsx'
 import { applyPaste, planBlock } from '../../parts/pasteBlock.ts'
 import { ReportPreview } from '../../parts/ReportPreview.tsx'
+import { LiveSheet } from '../../parts/sheet/LiveSheet.tsx'
+import { KeptSheet } from '../../parts/sheet/SignedSheet.tsx'
 import { Workings, workingsOf } from '../../parts/Workings.tsx'
 import { Specimen } from './Specimen.tsx'
 import { assessment, draft, earlier, latest, longName } from './sample.ts'
@@ -34,6 +36,15 @@ const blocks = [
 		text: '\tR\tL\nFoot length (cm)\t25.2\t25.1\nArch height\t32\t33',
 	},
 ]
+const keptSheet = {
+	pdf: { base64: '', sha256: '', fileName: 'appointment-2027-01-20.pdf' },
+	held: 'Held; medical review the same day',
+	facts: [
+		{ label: 'Complaint', text: 'Calcaneal apophysitis (growing heel), left, current' },
+		{ label: 'Size', text: longName },
+		{ label: 'Review', text: '27 January 2027' },
+	],
+}
 /** The dialog stands over the page, so it waits for a press. */
 function Pasting({ name, text }: { name: string; text: string }) {
 	const [open, setOpen] = useState(false)
@@ -108,13 +119,31 @@ export function FindingStates() {
 				states={[
 					{
 						name: 'with findings',
-						part: <ReportPreview draft={draft} assessment={assessment} earlier={[earlier]} />,
+						part: <ReportPreview beside={false} draft={draft} assessment={assessment} earlier={[earlier]} />,
 					},
 					{
 						name: 'before anything can be found',
-						part: <ReportPreview draft={draft} assessment={undefined} earlier={[]} />,
+						part: <ReportPreview beside={false} draft={draft} assessment={undefined} earlier={[]} />,
 					},
 					...blocks.map((block) => ({ name: block.state, part: <Pasting {...block} /> })),
+				]}
+			/>
+			<Specimen
+				part="Sheet for the appointment"
+				states={[
+					{
+						name: 'of an open visit',
+						part: <LiveSheet draft={draft} assessment={assessment} earlier={[earlier]} />,
+					},
+					{
+						name: 'before anything can be found',
+						part: <LiveSheet draft={draft} assessment={undefined} earlier={[]} />,
+					},
+					{ name: 'as it was kept, with something held', part: <KeptSheet sheet={keptSheet} /> },
+					{
+						name: 'of a visit signed before sheets were kept',
+						part: <KeptSheet sheet={undefined} />,
+					},
 				]}
 			/>
 		</>

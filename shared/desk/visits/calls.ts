@@ -232,7 +232,7 @@ export const visitCalls = {
 		staff,
 	),
 	/**
-	 * The sheet of the appointment as it was kept at signing: its pages, and its first facts to be
+	 * The sheet for the appointment as it was kept at signing: its pages, and its first facts to be
 	 * shown in short. Absent where the visit was signed before sheets were kept.
 	 */
 	'reports.sheet': call(

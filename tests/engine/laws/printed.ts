@@ -116,7 +116,7 @@ const modelsTold = (documents: Documents, gate: Gate, names: readonly string[]):
 export const isStop = (block: Block | undefined): boolean =>
 	block?.kind === 'alert' &&
 	block.large === true &&
-	/^STOP |^NO .+ FOR NOW| MUST STOP /.test(block.title)
+	/^STOP |^NO (FOOTBALL|RUGBY|SPORT) | MUST STOP /.test(block.title)
 function unstopped(documents: Documents, gate: Gate): string[] {
 	if (!sport(gate)) return []
 	const coach = textsIn(documents.get('coach')?.blocks).join('\n')

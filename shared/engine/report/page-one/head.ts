@@ -46,8 +46,11 @@ const seeFor: Readonly<Partial<Record<Danger['action'], Saying>>> = {
 	emergency: [(t) => t('pageOne.seeNow'), (t, name) => t('pageOne.guardianSeeNow', { name })],
 	'same-day': [(t) => t('pageOne.seeToday'), (t, name) => t('pageOne.guardianSeeToday', { name })],
 	imaging: [(t) => t('pageOne.seeScan'), (t, name) => t('pageOne.guardianSeeScan', { name })],
-	letter: [(t) => t('pageOne.seeDoctor'), (t, name) => t('pageOne.guardianSeeDoctor', { name })],
 }
+const letterToDoctor: Saying = [
+	(t) => t('pageOne.seeDoctor'),
+	(t, name) => t('pageOne.guardianSeeDoctor', { name }),
+]
 const footClinic: Saying = [
 	(t) => t('pageOne.seeFootClinic'),
 	(t, name) => t('pageOne.guardianSeeFootClinic', { name }),
@@ -60,24 +63,42 @@ const doctorFirst: Saying = [
 	(t) => t('pageOne.seeFirst'),
 	(t, name) => t('pageOne.guardianSeeFirst', { name }),
 ]
-const careful: Saying = [
-	(t) => t('pageOne.takeCare'),
-	(t, name) => t('pageOne.guardianTakeCare', { name }),
+const noMatch: Saying = [
+	(t) => t('pageOne.noMatch'),
+	(t, name) => t('pageOne.guardianNoMatch', { name }),
 ]
+const noRunning: Saying = [
+	(t) => t('pageOne.noRunning'),
+	(t, name) => t('pageOne.guardianNoRunning', { name }),
+]
+const noMatchNoRunning: Saying = [
+	(t) => t('pageOne.noMatchNoRunning'),
+	(t, name) => t('pageOne.guardianNoMatchNoRunning', { name }),
+]
+const noWeight: Saying = [
+	(t) => t('pageOne.noWeight'),
+	(t, name) => t('pageOne.guardianNoWeight', { name }),
+]
+/** What is stopped, where nobody is named who says when it may begin again. */
+function stopped({ stops }: Danger): Saying {
+	if (stops.length === 0) return noWeight
+	if (stops.length > 1) return noMatchNoRunning
+	return stops.includes('match') ? noMatch : noRunning
+}
 const holdsOf = ({ person, left, right }: Gate, whats: readonly Holdable[]) =>
 	[person, left, right].flatMap(({ holds }) => holds.filter(({ what }) => whats.includes(what)))
 /** Who says when what is held may begin again, the hardest to come by first. */
-function clearedBy(gate: Gate): Saying {
+function clearedBy(concern: Danger, gate: Gate): Saying {
 	const ends = holdsOf(gate, ['match', 'impact', 'weight']).map(({ until }) => until)
 	if (ends.includes('surgeon')) return surgeon
-	return ends.includes('treating-doctor') ? doctorFirst : careful
+	return ends.includes('treating-doctor') ? doctorFirst : stopped(concern)
 }
-function sayingOf({ stops, action, isUrgent, noWeight }: Danger, gate: Gate): Saying {
+function sayingOf(concern: Danger, gate: Gate): Saying {
+	const { stops, action, isUrgent, noWeight: spared } = concern
 	if (stops.includes('sport')) return isUrgent ? stopToday : stopForNow
-	const isStopped = stops.length + noWeight.length > 0
-	const see = isUrgent || !isStopped ? seeFor[action] : undefined
-	if (isUrgent || isStopped) return see ?? clearedBy(gate)
-	return awaitsFootReview(gate) ? footClinic : (see ?? careful)
+	if (isUrgent) return seeFor[action] ?? clearedBy(concern, gate)
+	if (stops.length + spared.length > 0) return clearedBy(concern, gate)
+	return awaitsFootReview(gate) ? footClinic : letterToDoctor
 }
 /** A sign without a side holds both limbs: then the one that hurts is meant. */
 const noWeightIn = (sides: Danger['noWeight'], who: ReturnType<typeof whoFor>): string[] =>

@@ -115,7 +115,7 @@ function rowsBeyondCard(pairs: readonly Pair[], input: ReportInput, t: Speak): s
 		const isOnCard = alike.ids.some((id) => onCard.includes(id))
 		const { seek, avoid } = isOnCard ? beyondCard(alike) : alike
 		if (isOnCard && seek.length + avoid.length === 0) return []
-		const title = isOnCard ? t('pageOne.moreForPair', { pair: alike.names }) : alike.title
+		const title = isOnCard ? t('pageOne.moreForPair') : alike.title
 		return [[title, capital(featuresInWords(seek)), capital(featuresInWords(avoid))]]
 	})
 }
