@@ -1,6 +1,6 @@
 /** Where each value of a pasted block would go. Nothing is written here. Pure. */
 import type { DraftContent } from '../../shared/contract.ts'
-import { type Placed, pathsOf } from '../../shared/engine/visit/measures/catalogue.ts'
+import { catalogue, type Placed, pathsOf } from '../../shared/engine/visit/measures/catalogue.ts'
 import type { Side } from '../../shared/engine/visit/visit.ts'
 import { withNotMeasured, withValue } from './draft-path.ts'
 import { type Judged, judge } from './judge.ts'
@@ -130,6 +130,8 @@ function pathOf(measure: Placed, value: Named, all: readonly Named[]): string | 
 	const side = sideOf(value, all)
 	return side && (side === 'left' ? only : right)
 }
+/** Every path of a measure, in the order of the walk. */
+const walk = catalogue.flatMap((placed): readonly string[] => pathsOf(placed))
 /** By names: whatever the order; several values of one field are its readings. */
 function planNamed(table: readonly (readonly string[])[]): PasteCell[] {
 	const all = namedIn(table)
@@ -143,7 +145,8 @@ function planNamed(table: readonly (readonly string[])[]): PasteCell[] {
 			left.push(refused(text, measure.measure.label, 'Whether left or right is not said.'))
 		else left.push(refused(text, unknown ?? 'no name', 'No field of the visit has this name.'))
 	}
-	return [...[...texts].map(([path, text]) => placedAt(path, text)), ...left]
+	const inOrder = walk.filter((path) => texts.has(path))
+	return [...inOrder.map((path) => placedAt(path, texts.get(path) ?? '')), ...left]
 }
 /**
  * A block with names in it goes by them alone, so that nothing shifts; one of values alone goes by

@@ -119,11 +119,20 @@ export function FindingStates() {
 				states={[
 					{
 						name: 'with findings',
-						part: <ReportPreview beside={false} draft={draft} assessment={assessment} earlier={[earlier]} />,
+						part: (
+							<ReportPreview
+								beside={false}
+								draft={draft}
+								assessment={assessment}
+								earlier={[earlier]}
+							/>
+						),
 					},
 					{
 						name: 'before anything can be found',
-						part: <ReportPreview beside={false} draft={draft} assessment={undefined} earlier={[]} />,
+						part: (
+							<ReportPreview beside={false} draft={draft} assessment={undefined} earlier={[]} />
+						),
 					},
 					...blocks.map((block) => ({ name: block.state, part: <Pasting {...block} /> })),
 				]}
