@@ -1,6 +1,7 @@
 /** What is kept when a visit is signed, and when a page is given out. */
 import { describe, expect, test } from 'vitest'
 import { Store } from '../../electron/store/store.ts'
+import { contract } from '../../shared/contract.ts'
 import type { ReportValue } from '../../shared/desk/visits/kept-pages.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { sentences } from '../../shared/engine/words/en/documents.table.ts'
@@ -35,10 +36,10 @@ const recordsOf = async (here: string, kind: string, playerId: string) => {
 
 describe('signing', () => {
 	test.each([
-		['a minor', minor, {}, ['player', 'guardian']],
-		['a minor to be referred', minor, toRefer, ['player', 'guardian', 'referral']],
-		['a player of age', adult, {}, ['player']],
-		['a player of age to be referred', adult, toRefer, ['player', 'referral']],
+		['a minor', minor, {}, ['player', 'appointment', 'guardian']],
+		['a minor to be referred', minor, toRefer, ['player', 'appointment', 'guardian', 'referral']],
+		['a player of age', adult, {}, ['player', 'appointment']],
+		['a player of age to be referred', adult, toRefer, ['player', 'appointment', 'referral']],
 	])('keeps each page that applies to %s, the report first', async (_, who, screening, kinds) => {
 		const { app, here, playerId, kinds: drawn } = await playerOf(who)
 		const visitId = await signed(app, playerId, { screening })
@@ -51,6 +52,17 @@ describe('signing', () => {
 		const kept = pagesIn(record!.value as ReportValue)
 		expect([record!.version, kept.map(({ kind }) => kind)]).toEqual([2, kinds])
 		for (const { document } of kept) expect(document?.content).toMatchObject({ language: 'en' })
+	})
+	test('keeps the sheet for the appointment, shown in short to who treats alone', async () => {
+		const { app, here, playerId } = await playerOf(minor)
+		const visitId = await signed(app, playerId)
+		const { sheet } = await app.ask('reports.sheet', { visitId })
+		expect(Buffer.from(sheet.pdf.base64, 'base64').toString()).toMatch(/^%PDF \d+ appointment$/)
+		expect(sheet.facts.map(({ label }: { label: string }) => label)).toContain('Review')
+		app.close()
+		expect(contract['reports.sheet'].who).not.toContain('reception')
+		const [record] = await recordsOf(here, 'report', playerId)
+		expect(pagesIn(record!.value as ReportValue).map(({ kind }) => kind)).toContain('appointment')
 	})
 	test('keeps no logo with its pages: they name the one of the letterhead', async () => {
 		const { app, here, playerId } = await playerOf(minor)

@@ -2,7 +2,7 @@
 import type { Kept, RolePair } from '../../findings/assessment.ts'
 import type { Feature } from '../../visit/terms.ts'
 import type { Speak } from '../../words/speak.ts'
-import { capital } from '../../words/words.ts'
+import { capital, sizeShown } from '../../words/words.ts'
 import type { BlockOf } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 import { planOf } from '../plan-of.ts'
@@ -49,8 +49,14 @@ const featuresRow = (label: string, features: readonly Feature[], most: number):
 function sizeRows({ visit, assessment }: ReportInput, t: Speak): Row[] {
 	const labels = labelsOf(visit, assessment.sizing)
 	if (labels.length === 0) return []
-	const said = (of: (system: (typeof labels)[number][1]) => number) =>
-		labels.map(([name, system]) => `${name} ${labelWords(system, of(system), t)}`).join(', ')
+	// the name of a child's scale says already whose sizes they are
+	const said = (of: (label: (typeof labels)[number][1]) => number) =>
+		labels
+			.map(([name, label, system]) => {
+				const size = of(label)
+				return `${name} ${system === 'usChild' ? sizeShown(size) : labelWords(label, size, t)}`
+			})
+			.join(', ')
 	return [
 		{ label: t('player.nearest'), text: said(({ label }) => label) },
 		{ label: t('player.between'), text: said(nextUp) },

@@ -20,6 +20,8 @@ const firstOfNextScale = 1
 /** The finding that labels differ between makers, for its source. */
 const makersFinding = 'sizing.check-inside.both'
 
+/** A size system by its name, the player's label in it, and which it is. */
+type Labelled = [name: string, label: SizeLabel, system: System]
 /** The size systems of a player, in the order the reader looks for them. */
 export function systemsOf(visit: Visit, { sizes }: Kept<SizingResult>): [System, SizeLabel][] {
 	if (!sizes) return []
@@ -29,8 +31,8 @@ export function systemsOf(visit: Visit, { sizes }: Kept<SizingResult>): [System,
 	return systems.map((system) => [system, sizes[system]])
 }
 /** The same by the names of the systems. */
-export const labelsOf = (visit: Visit, sizing: Kept<SizingResult>): [string, SizeLabel][] =>
-	systemsOf(visit, sizing).map(([system, label]) => [termWords(system), label])
+export const labelsOf = (visit: Visit, sizing: Kept<SizingResult>): Labelled[] =>
+	systemsOf(visit, sizing).map(([system, label]) => [termWords(system), label, system])
 /**
  * How to check a size, and how wide the feet are; the lengths and labels themselves stand on page
  * one where something is to be found. Says so where no size is known. No size to buy by while buying
@@ -60,7 +62,7 @@ export const size: Section = (input, notes, t) => {
 		...(fittings.length > 0 ? [say(t('player.fitting', { fittings: fittings.join('; ') }))] : []),
 	]
 }
-function lengthAndLabels(inside: Span, systems: readonly [string, SizeLabel][], t: Speak): Block[] {
+function lengthAndLabels(inside: Span, systems: readonly Labelled[], t: Speak): Block[] {
 	return [
 		{ kind: 'text', tone: 'strong', text: t('player.lookFor', wholeInside(inside)) },
 		{
