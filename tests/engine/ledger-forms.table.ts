@@ -4,10 +4,12 @@
 export const forms: Readonly<Record<string, string>> = {
 	'clinic 1': '63717ee9cc2873b1',
 	'player 1': '1b3a80153c8cee8b',
+	'player 2': '58a2d03a24f6367a',
 	'visit 1': '2857c3c54f1167db',
 	'visit 2': 'bde8f7137f6adc5f',
 	'visit 3': '63d39a254a058184',
 	'visit 4': '896fe5a7f8a8b303',
+	'visit 5': '72d7a212307d9c7c',
 	'report 1': 'b18b5a0026a79d6f',
 	'report 2': 'e92f2dae858af694',
 	'person 1': '0909dfa7732f7f45',
