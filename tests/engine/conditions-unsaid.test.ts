@@ -6,7 +6,7 @@ import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { type KindInput, kindNames, kinds } from '../../shared/engine/report/kinds.ts'
 import { signingBlocks } from '../../shared/engine/report/signing.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
-import { conditions, termWords } from '../../shared/engine/visit/terms.ts'
+import { conditions } from '../../shared/engine/visit/terms.ts'
 import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 import { clinic, json, read } from '../demo.ts'
 import { wholeVisit } from './random-visit.ts'
@@ -27,9 +27,7 @@ it('changes nothing but what is missing, whatever else is recorded', () => {
 			const { missing: missingBefore, ...foundBefore } = assess(visit)
 			expect(found).toEqual(foundBefore)
 			const path = `conditions.${visit.conditions?.length ?? 0}.status`
-			expect(missing.find((one) => one.path === path)?.says).toBe(
-				`the status of ${termWords(condition)}`,
-			)
+			expect(missing.filter((one) => one.path === path)).toHaveLength(1)
 			expect(missing.filter((one) => one.path !== path)).toEqual(missingBefore)
 		}),
 		{ numRuns: 50 },

@@ -63,7 +63,9 @@ describe('the plan of any visit', () => {
 		everyVisit((assessment, visit) => {
 			const decisions = decidedBy(assessment)
 			expect(openQuestions(decisions, assessment.prescription)).toEqual([])
-			expect(signingBlocks({ visit, decisions, raw: {} }, assessment, protocol)).toEqual([])
+			const left = signingBlocks({ visit, decisions, raw: {} }, assessment, protocol)
+			// how a condition stands is said by hand, and settles no question
+			expect(left.filter(({ code }) => code !== 'signing.condition-without-status')).toEqual([])
 			const { answers: _, ...unanswered } = decisions
 			expect(
 				signingBlocks({ visit, decisions: unanswered, raw: {} }, assessment, protocol).map(

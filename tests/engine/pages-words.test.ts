@@ -205,7 +205,6 @@ describe('a raise', () => {
 				const raised = raise.pairs.filter((pair) => bothSides.some((side) => pair[side].addMm > 0))
 				const all = raised.map(({ pair }) => pair)
 				if (whens.includes('match')) expect(all).not.toEqual(['role.everyday'])
-				if (whens.includes('everyday')) expect(all).not.toEqual(['role.match'])
 				for (const step of raise.steps.filter(
 					({ when }) => when !== 'free-of-pain' && when !== 'range-regained',
 				))

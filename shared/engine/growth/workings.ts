@@ -48,7 +48,7 @@ function meanWorkings({ body }: Visit): Working[] {
 		if (!Array.isArray(recorded) || recorded.length < 2) return []
 		return [
 			{
-				id: `growth.mean-${key}`,
+				id: `growth.mean-${key.replace(/[A-Z]/g, (capital) => `-${capital.toLowerCase()}`)}`,
 				title: capital(need(measureAt(`body.${key}`), key).measure.name),
 				lines: [meanLine(recorded, unit)],
 				basis: { rule: 'mean of repeated readings', ...commonPractice },

@@ -3,6 +3,7 @@
  * rules; how much exercise, how many sessions and minutes is the clinician's, and stands nowhere
  * before it is set.
  */
+import { saidConditions } from '../conditions/query.ts'
 import { conditionRow } from '../conditions/registry.ts'
 import { isHeld } from '../facts/held.ts'
 import type { Gate, LoadingResult, LoadPlan } from '../findings/assessment.ts'
@@ -26,8 +27,8 @@ const isComplained = ({ condition, status, painWorst }: Recorded): boolean => {
 	return status === 'current' && conditionRow(condition).sides === 'each'
 }
 /** What hurts most first. */
-export const complaintsOf = ({ conditions = [] }: Pick<Visit, 'conditions'>): Complained[] =>
-	conditions
+export const complaintsOf = (visit: Pick<Visit, 'conditions'>): Complained[] =>
+	saidConditions(visit)
 		.filter(isComplained)
 		.map(({ condition, side, painWorst }) => present({ condition, side, pain: painWorst }))
 		.toSorted((one, other) => (other.pain ?? 0) - (one.pain ?? 0))

@@ -11,13 +11,15 @@ const parts = ['person', 'left', 'right'] as const
 const isFree = ({ assessment }: Case): boolean =>
 	parts.every((part) => assessment.prescription.gate[part].state !== 'held') && !refers(assessment)
 
-/** What still keeps a visit from being signed. */
+/** What still keeps a visit from being signed; how a condition stands is said by hand alone. */
 const codesOf = (one: Case, more: object = {}): string[] =>
 	signingBlocks(
 		{ visit: one.visit, decisions: { ...settledAlone(one), ...more }, raw: {} },
 		one.assessment,
 		protocol,
-	).map(({ code }) => code)
+	)
+		.map(({ code }) => code)
+		.filter((code) => code !== 'signing.condition-without-status')
 
 export const asked: Readonly<Record<string, Law>> = {
 	'a visit without a gate is signed by settling its questions': (one) =>

@@ -1,5 +1,6 @@
 /** The plan in a few facts: complaint, size, raise, insert, changes, review. */
 
+import { saidConditions } from '../../conditions/query.ts'
 import { bothSides } from '../../visit/sides.ts'
 import { elementText } from '../../words/en/insert-names.ts'
 import { questionName } from '../../words/en/question-names.ts'
@@ -28,7 +29,7 @@ type Fact = BlockOf<'facts'>['rows'][number]
 type Told = (input: ReportInput, t: Speak) => string | undefined
 
 const complaint: Told = ({ visit }, t) => {
-	const recorded = (visit.conditions ?? [])
+	const recorded = saidConditions(visit)
 		.filter(({ status }) => status !== 'past')
 		.map((one) =>
 			[

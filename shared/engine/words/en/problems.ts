@@ -91,8 +91,7 @@ export const problemWords = {
 		({ letters }) => `no font of the pages has its letters (${letters})`,
 		({ isSpelt }) =>
 			isSpelt
-				? 'the name as it is, with its spelling in Latin letters beside it (latinName; in a list the columns ' +
-					'Latin given name, Latin family name, Latin guardian)'
+				? 'the name as it is, with its spelling in Latin letters beside it'
 				: 'letters that the pages can print, such as Latin ones',
 	),
 	'not-below-length': words<{ reading: number; heelToToeMm: number }>(
