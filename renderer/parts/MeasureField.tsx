@@ -82,7 +82,7 @@ interface RowLabelProps {
 	hintAtHand?: boolean
 }
 /** What a row is called, in which unit, and how it is meant. */
-export function RowLabel({ title, unit = '', hint, hintAtHand = false }: RowLabelProps) {
+function RowLabel({ title, unit = '', hint, hintAtHand = false }: RowLabelProps) {
 	return (
 		<Box sx={{ pt: 0.5, lineHeight: 1.3 }}>
 			<Typography sx={{ fontWeight: 600, lineHeight: 1.3 }}>

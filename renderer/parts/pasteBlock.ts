@@ -36,6 +36,7 @@ const placedAt = (path: string, text: string): PasteCell => ({
  * By place: one line fills the fields in the order of the walk; several lines go down from the
  * field, their columns to the right of it.
  * @param rows the fields of the step, row by row; @param at the field of the first value
+ * @internal
  */
 export function planPaste(
 	text: string,

@@ -27,7 +27,7 @@ function Rows({ keys }: { keys: MeasureHelp['errors'] }) {
 	)
 }
 
-export function MeasureHelpText({ help }: { help: MeasureHelp }) {
+function MeasureHelpText({ help }: { help: MeasureHelp }) {
 	return (
 		<Box>
 			<Typography>

@@ -14,7 +14,7 @@ import { conditionInWords } from '../../../shared/engine/words/words.ts'
 import { readPath } from '../../parts/draft-path.ts'
 
 type Recorded = NonNullable<Visit['conditions']>[number]
-export type OpenedSide = 'left' | 'right' | 'both'
+type OpenedSide = 'left' | 'right' | 'both'
 export interface Opened {
 	/** Path of a question or of a group of them. */
 	path: string

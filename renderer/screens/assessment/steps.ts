@@ -21,7 +21,7 @@ interface StepGroup {
 	fields: readonly StepRow[]
 }
 /** In the order of the walk: danger is asked about before any test. */
-export const stepNames = [
+const stepNames = [
 	'Play',
 	'Flags',
 	'Feet',

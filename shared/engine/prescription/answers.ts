@@ -60,7 +60,10 @@ export function isSettled(decisions: Answers, question: Asked): boolean {
 	const answer = answerTo(decisions, question)
 	return answer !== undefined && settles(answer, question)
 }
-/** Questions that are asked and not settled, in their order. */
+/**
+ * Questions that are asked and not settled, in their order.
+ * @internal
+ */
 export const openQuestions = <Each extends Asked>(
 	decisions: Answers,
 	{ questions }: { questions: readonly Each[] },

@@ -48,7 +48,7 @@ export function namedIn(
 			),
 	})
 }
-export function nameOfPair({ footwear = [] }: Pick<Visit, 'footwear'>, id: string): string {
+function nameOfPair({ footwear = [] }: Pick<Visit, 'footwear'>, id: string): string {
 	const owned = footwear.find((pair) => pair.id === id)
 	if (owned) return owned.name ?? `pair ${id}`
 	const role = id.replace(/^role\./, '')

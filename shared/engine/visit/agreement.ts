@@ -22,7 +22,10 @@ export const agreementAnswers = ['agreed', 'agreed-in-part', 'declined'] as cons
 export const competences = ['competent', 'not-competent'] as const
 export const interpreterNeeds = ['not-needed', 'present', 'needed-but-none'] as const
 export const interpreterWays = ['in-person', 'by-telephone', 'by-video'] as const
-/** The last two never interpret: they can be noted, and keep the visit from being signed. */
+/**
+ * The last two never interpret: they can be noted, and keep the visit from being signed.
+ * @internal
+ */
 export const interpreterRelations = [
 	'professional',
 	'member-of-staff',

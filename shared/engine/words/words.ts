@@ -18,7 +18,6 @@ export const {
 	actionWords,
 	ankleLimits,
 	defaultWarningSigns,
-	plainActionWords,
 	sideWords,
 	statusWords,
 	strengthWords,

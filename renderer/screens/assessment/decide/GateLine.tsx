@@ -10,7 +10,7 @@ export const isLoud = (gate: Gate): boolean =>
 const isFirst = ({ code }: { code: string }): boolean =>
 	code === 'priority.act' || code === 'priority.clear'
 /** What is to be done at once, and by when; undefined where nothing is. */
-export function actNow({ visitDate, prescription }: Assessment): string | undefined {
+function actNow({ visitDate, prescription }: Assessment): string | undefined {
 	const first = prescription.priorities.find(isFirst)
 	if (!first) return undefined
 	return `${first.says} ${first.when <= visitDate ? 'Today.' : `By ${dayInWords(first.when)}.`}`

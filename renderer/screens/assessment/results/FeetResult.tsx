@@ -5,7 +5,7 @@
 import { Box, Typography } from '@mui/material'
 import { type ReactNode, useMemo } from 'react'
 import type { Assessment } from '../../../../shared/engine/findings/assessment.ts'
-import { systemsOf } from '../../../../shared/engine/report/player/size.ts'
+import { systemsOf } from '../../../../shared/engine/report/player/size-labels.ts'
 import { termWords } from '../../../../shared/engine/visit/terms.ts'
 import type { Side, Visit } from '../../../../shared/engine/visit/visit.ts'
 import { capital, dayWords, sizeShown } from '../../../../shared/engine/words/words.ts'

@@ -17,7 +17,7 @@ export function offsetDrawn({ method, maturityOffsetYears }: GrowthResult): Offs
 	return drawn !== undefined && maturityOffsetYears[drawn] !== undefined ? drawn : undefined
 }
 /** One standard error of a method, years, as it is published for this sex. */
-export const errorYearsOf = (method: Offset, visit: Visit, protocol: Protocol): number =>
+const errorYearsOf = (method: Offset, visit: Visit, protocol: Protocol): number =>
 	protocol.value(offsetErrorKey(method, visit.player.sex))
 
 /** Age now, and the age at peak height velocity with its error; undefined without an estimate. */

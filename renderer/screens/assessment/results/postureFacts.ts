@@ -26,7 +26,10 @@ const shortBands: Readonly<Record<NonNullable<PostureSide['fpiBand']>, string>> 
 	pronated: 'pronated',
 	'highly-pronated': '',
 }
-/** The bands of the scheme in force: each begins half a point below its first whole score. */
+/**
+ * The bands of the scheme in force: each begins half a point below its first whole score.
+ * @internal
+ */
 export function indexZones(protocol: Protocol): StripZone[] {
 	const zones: StripZone[] = []
 	for (let score: number = least; score <= most; score++) {

@@ -2,7 +2,7 @@
  * One scale with left and right on it: the readings as marks, the limit that judges them with its
  * error, and the bands between. Data only; `parts/StripDrawing.tsx` draws it. Pure.
  */
-export interface StripMark {
+interface StripMark {
 	value: number
 	/** Filled marks are compared; hollow ones only stand there. */
 	filled: boolean

@@ -9,10 +9,9 @@ import { pairName } from '../pair-names.ts'
 import { planOf } from '../plan-of.ts'
 import { pairRows } from '../player/pairs.ts'
 import { awaitsFootReview, waits } from '../waits.ts'
+import { mostPairs } from './most-pairs.ts'
 import type { Part } from './part.ts'
 
-/** Pairs that stand on page one, those first with which something is to be done. */
-export const mostPairs = 4
 /** The pairs in a table; none in the form of a held page, which names what is not worn. */
 export const yourPairs: Part = (input, reader, t) => {
 	if (waits(planOf(input).gate, 'sport')) return []

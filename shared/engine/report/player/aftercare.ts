@@ -9,8 +9,8 @@ import { dangerSaid } from '../page-one/danger.ts'
 import { planOf } from '../plan-of.ts'
 import { linesFor, readerOf } from '../reader.ts'
 import { waits } from '../waits.ts'
-import { pairsToFind } from './next-pair.ts'
 import { reasonsForPairs } from './pair-reasons.ts'
+import { pairsToFind } from './pairs-alike.ts'
 
 /** Topics that have sections of their own. */
 const toldAbove = new Set(['sizing', 'growth', 'footwear'])

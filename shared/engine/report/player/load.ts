@@ -7,7 +7,7 @@ import { heading } from '../base.ts'
 import type { Block } from '../document.ts'
 
 /** One line for each figure, then the steps as they were typed; none where none was set. */
-export function loadLines({ load, gate }: SettledPlan, t: Speak): string[] {
+function loadLines({ load, gate }: SettledPlan, t: Speak): string[] {
 	const { sessionsPerWeek, minutesPerSession, daysOffPerWeek, weeks, steps = [] } = load?.own ?? {}
 	if (loadWaits(gate)) return []
 	return [

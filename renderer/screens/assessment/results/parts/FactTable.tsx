@@ -2,7 +2,7 @@
 import { Box, Typography } from '@mui/material'
 import type { ReactNode } from 'react'
 
-export interface FactRow {
+interface FactRow {
 	key: string
 	name: string
 	cells: readonly { key: string; says: ReactNode }[]
