@@ -64,9 +64,9 @@ describe('several readings', () => {
 		const [{ growth }, plain] = [assess(visit(body)), assess(visit(mean)).growth!]
 		expect(growth?.maturityOffsetYears.mirwald).toBeCloseTo(plain.maturityOffsetYears.mirwald!, 9)
 		expect(growth?.centiles.stature?.percentile).toBeCloseTo(plain.centiles.stature!.percentile, 6)
-		expect(workingIds(visit(body))).toContain('growth.mean-statureCm')
-		expect(workingIds(visit(mean))).not.toContain('growth.mean-statureCm')
-		expect(growth?.workings.find(({ id }) => id === 'growth.mean-massKg')?.lines).toEqual([
+		expect(workingIds(visit(body))).toContain('growth.mean-stature-cm')
+		expect(workingIds(visit(mean))).not.toContain('growth.mean-stature-cm')
+		expect(growth?.workings.find(({ id }) => id === 'growth.mean-mass-kg')?.lines).toEqual([
 			'Mean of 3 readings: (46.2 + 46.4 + 46.3) / 3 = 46.3 kg',
 		])
 	})

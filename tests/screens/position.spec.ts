@@ -38,6 +38,9 @@ test('the position is typed freely or chosen from the list of the code', async (
 		await position.fill('lock')
 		await expect(told.filter({ hasText: 'Choose the code' })).toBeVisible()
 		await page.getByRole('combobox', { name: 'Code', exact: true }).selectOption('rugby-union')
+		// spelt as on the list, but for the capital: there is nothing to tell
+		await expect(told.filter({ hasText: 'Choose the code' })).toHaveCount(0)
+		await position.fill('second row')
 		await expect(told.filter({ hasText: 'Read as Lock' })).toBeVisible()
 		await position.fill('No 8')
 		await expect(told.filter({ hasText: 'Read as Number eight' })).toBeVisible()

@@ -1,4 +1,5 @@
 /** Courses that no rule judges: worst pain of each condition, and the hours of sport a week. */
+import { saidConditions } from '../conditions/query.ts'
 import { dayInWords, dayNumber } from '../plain/days.ts'
 import { numberMeasures } from '../visit/measures/catalogue.ts'
 import { measured } from '../visit/measures/value.ts'
@@ -59,7 +60,7 @@ function chartOf({ id, title, yTitle, unit, leastSpan, lines }: Course): Chart |
 /** @param visits in order of time; @returns undefined before there are two visits with a value */
 export function painChart(visits: readonly Visit[]): Chart | undefined {
 	const of = (visit: Visit) =>
-		(visit.conditions ?? []).flatMap((condition) =>
+		saidConditions(visit).flatMap((condition) =>
 			condition.painWorst === undefined
 				? []
 				: [
