@@ -55,7 +55,7 @@ describe('the player report as pages', () => {
 				'What to do now',
 				'What we found',
 				'Your size',
-				'Stop and call',
+				'Stop sport and call',
 				`page ${pages.length} of ${pages.length}`,
 				clinic.name,
 				clinic.clinician.registration,

@@ -94,9 +94,10 @@ test('find a player, read, compare, assess, decide beside the page, sign, print,
 		await held(page, 'at the first question')
 
 		// the page beside the decisions, and back
-		await press('Alt+p')
-		const preview = page.getByRole('region', { name: /Preview of the report/ })
+		const preview = page.getByRole('region', { name: 'Page one of the report' })
 		await expect(preview).toContainText('Tui Ashdown')
+		await press('Alt+p')
+		await expect(page.getByRole('region', { name: 'The pages that follow' })).toBeVisible()
 		await held(page, 'the preview')
 		await seen('preview')
 		const [decisions, paper] = await Promise.all([
