@@ -91,7 +91,8 @@ export const problemWords = {
 		({ letters }) => `no font of the pages has its letters (${letters})`,
 		({ isSpelt }) =>
 			isSpelt
-				? 'the name as it is, with its spelling in Latin letters beside it'
+				? 'the name as it is, with its spelling in Latin letters beside it (latinName; in a list the columns ' +
+					'Latin given name, Latin family name, Latin guardian)'
 				: 'letters that the pages can print, such as Latin ones',
 	),
 	'not-below-length': words<{ reading: number; heelToToeMm: number }>(
