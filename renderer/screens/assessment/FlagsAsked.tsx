@@ -85,19 +85,16 @@ export function AskedOfEveryone({
 				{begun.map((id) => (
 					<SetAside key={id} id={id} draft={draft} change={change} />
 				))}
-				{others.map((path) => (
-					<Question
-						key={path}
-						paths={[path]}
-						draft={draft}
-						change={change}
-						marked={false}
-						end={null}
-					/>
-				))}
+				<PlainQuestions paths={others} draft={draft} change={change} />
 			</div>
 		</Sheet>
 	)
+}
+/** A line for each, without a mark or an end of its own. */
+function PlainQuestions({ paths, draft, change }: DraftProps & { paths: readonly string[] }) {
+	return paths.map((path) => (
+		<Question key={path} paths={[path]} draft={draft} change={change} marked={false} end={null} />
+	))
 }
 /** Medicines, weight, periods and pregnancy; the safeguarding note for those who lead. */
 export function AskedInPrivate({ draft, change }: DraftProps) {
@@ -118,16 +115,7 @@ export function AskedInPrivate({ draft, change }: DraftProps) {
 				draft={draft}
 				change={change}
 			/>
-			{paths.map((path) => (
-				<Question
-					key={path}
-					paths={[path]}
-					draft={draft}
-					change={change}
-					marked={false}
-					end={null}
-				/>
-			))}
+			<PlainQuestions paths={paths} draft={draft} change={change} />
 			{may(status.value?.person?.role).lead ? (
 				<SafeguardingNote draft={draft} change={change} />
 			) : null}

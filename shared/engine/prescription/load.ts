@@ -46,11 +46,9 @@ function mostHours(findings: readonly Finding[]): number | undefined {
 	const byAge = paramsOf(findings, 'loading.hours-over-age')
 	const [age, over] = [figure(byAge, 'ageYears'), figure(byAge, 'overAge')]
 	const limits = [
-		...(age === undefined || over === undefined ? [] : [age + over]),
-		...(figure(paramsOf(findings, 'loading.hours-high'), 'mostHours') === undefined
-			? []
-			: [figure(paramsOf(findings, 'loading.hours-high'), 'mostHours') ?? 0]),
-	]
+		age === undefined || over === undefined ? undefined : age + over,
+		figure(paramsOf(findings, 'loading.hours-high'), 'mostHours'),
+	].filter((hours) => hours !== undefined)
 	return limits.length > 0 ? Math.min(...limits) : undefined
 }
 /** Silent on a limb whose exercise is held, as the finding is. */

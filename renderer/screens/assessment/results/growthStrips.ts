@@ -6,7 +6,7 @@ import type { Protocol } from '../../../../shared/engine/protocol/protocol.ts'
 import type { Visit } from '../../../../shared/engine/visit/visit.ts'
 import { number } from '../../../../shared/engine/words/en/format.ts'
 import { offsetMethodWords } from '../../../../shared/engine/words/en/growth-maturity.ts'
-import { endsOf, type Strip } from './strip.ts'
+import { endsOf, type Strip, type StripZone } from './strip.ts'
 
 type Offset = Exclude<StageMethod, 'percentAdultStature'>
 /** The offset that is drawn: the one that the stage rests on, else the first that was worked out. */
@@ -20,6 +20,12 @@ export function offsetDrawn({ method, maturityOffsetYears }: GrowthResult): Offs
 const errorYearsOf = (method: Offset, visit: Visit, protocol: Protocol): number =>
 	protocol.value(offsetErrorKey(method, visit.player.sex))
 
+/** Before, around and after the spurt: around from one value to the other. */
+const zonesOf = (ends: { low: number; high: number }, from: number, to: number): StripZone[] => [
+	{ from: ends.low, to: from, name: 'before', lit: false },
+	{ from, to, name: 'around', lit: true },
+	{ from: to, to: ends.high, name: 'after', lit: false },
+]
 /** Age now, and the age at peak height velocity with its error; undefined without an estimate. */
 export function ageStrip(
 	growth: GrowthResult,
@@ -39,11 +45,7 @@ export function ageStrip(
 		title: 'Age, years',
 		aside: `estimate, ${offsetMethodWords[method]}`,
 		...ends,
-		zones: [
-			{ from: ends.low, to: from, name: 'before', lit: false },
-			{ from, to, name: 'around', lit: true },
-			{ from: to, to: ends.high, name: 'after', lit: false },
-		],
+		zones: zonesOf(ends, from, to),
 		limits: [],
 		lanes: [
 			{ name: 'now', says: number(now), marks: [{ value: now, filled: true }] },
@@ -68,11 +70,7 @@ export function shareStrip(growth: GrowthResult, protocol: Protocol): Strip | un
 		title: 'Share of predicted adult stature, %',
 		aside: 'estimate',
 		...ends,
-		zones: [
-			{ from: ends.low, to: from, name: 'before', lit: false },
-			{ from, to, name: 'around', lit: true },
-			{ from: to, to: ends.high, name: 'after', lit: false },
-		],
+		zones: zonesOf(ends, from, to),
 		limits: [],
 		lanes: [
 			{ name: 'now', says: number(share), marks: [{ value: share, filled: true, ...range }] },
