@@ -2,7 +2,6 @@
 import { Box, Button, Typography } from '@mui/material'
 import { type ReactNode, useId, useState } from 'react'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
-import { rounded } from '../../../shared/engine/visit/sides.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { type Pair, visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { DenseField, DenseGrid, Labelled } from '../../parts/DenseField.tsx'
@@ -10,7 +9,7 @@ import { dayInWords } from '../../parts/dates.ts'
 import { readPath, withValue } from '../../parts/draft-path.ts'
 import { SeveralOf } from '../../parts/measure/Toggles.tsx'
 import { unitShown } from '../../parts/units.ts'
-import { verdictWords } from './decide/proposalWords.ts'
+import { ownedInShort } from './ownedInShort.ts'
 import { type PairField, pairFolds, pairHints, pairPlaces } from './pairFields.table.ts'
 import type { DraftProps, StepProps } from './stepProps.ts'
 
@@ -48,19 +47,13 @@ export function PairRow({ remove, assessment, ...pair }: PairRowProps) {
 /** What becomes of it and the room in it, as far as that is known. */
 function Verdict({ draft, index, assessment }: PairProps & Pick<PairRowProps, 'assessment'>) {
 	const id = draft.visit.footwear?.[index]?.id
-	const owned = assessment?.prescription.owned.find((pair) => pair.id === id)
-	const roomMm = assessment?.footwear.current.find((pair) => pair.id === id)?.toeRoomMm
-	const said = [
-		roomMm === undefined ? '' : `${rounded(roomMm, 1)} mm of room`,
-		owned && verdictWords[owned.verdict] + (owned.by ? ` by ${dayInWords(owned.by)}` : ''),
-	].filter(Boolean)
 	return (
 		<Typography
 			variant="body2"
 			color="text.secondary"
 			sx={{ flex: '1 1 12rem', fontVariantNumeric: 'tabular-nums' }}
 		>
-			{said.join(', ')}
+			{assessment && id !== undefined ? ownedInShort(assessment, id) : ''}
 		</Typography>
 	)
 }

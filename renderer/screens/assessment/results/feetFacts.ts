@@ -8,6 +8,7 @@ import type {
 } from '../../../../shared/engine/findings/assessment.ts'
 import { bothSides, rounded } from '../../../../shared/engine/visit/sides.ts'
 import type { Part } from '../../../../shared/engine/words/en/parts.ts'
+import { toeRoomMmIn } from '../ownedInShort.ts'
 
 const shown = (value: number): string => String(rounded(value, 1))
 export const spanInMm = ({ min, max }: Span): string => `${shown(min)} to ${shown(max)} mm`
@@ -87,12 +88,12 @@ export interface PairRoom {
 	unfit: boolean
 }
 /** The room in each pair owned: what was outgrown first. */
-export function pairRooms({ prescription, footwear }: Assessment): PairRoom[] {
-	return prescription.owned
+export function pairRooms(assessment: Assessment): PairRoom[] {
+	return assessment.prescription.owned
 		.map(({ id, verdict, by, params }) => {
 			const said = (params.said ?? []) as readonly Part[]
 			const code = said.map((part) => part.code).find(isRoom) ?? 'owned.not-measured'
-			const roomMm = footwear.current.find((pair) => pair.id === id)?.toeRoomMm
+			const roomMm = toeRoomMmIn(assessment, id)
 			return {
 				place: worstFirst.indexOf(code),
 				pair: {

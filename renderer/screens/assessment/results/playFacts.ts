@@ -5,11 +5,10 @@ import type { Protocol } from '../../../../shared/engine/protocol/protocol.ts'
 import { ageYears } from '../../../../shared/engine/visit/age.ts'
 import { termWords } from '../../../../shared/engine/visit/terms.ts'
 import type { Visit } from '../../../../shared/engine/visit/visit.ts'
-import { amount, count, number } from '../../../../shared/engine/words/en/format.ts'
+import { count, number } from '../../../../shared/engine/words/en/format.ts'
 import { capital, conditionInWords } from '../../../../shared/engine/words/words.ts'
-import { dayInWords } from '../../../parts/dates.ts'
-import { verdictWords } from '../decide/proposalWords.ts'
 import { nameOfPair } from '../decide/proposedFields.ts'
+import { ownedInShort } from '../ownedInShort.ts'
 
 export interface LoadRow {
 	key: string
@@ -117,17 +116,12 @@ export const conditionLines = ({ conditions = [] }: Pick<Visit, 'conditions'>): 
 	})
 /** 'Match boots: 4.5 mm of room, replace by 1 February 2027'. */
 export function pairLines(
-	{ footwear, prescription }: Pick<Assessment, 'footwear' | 'prescription'>,
+	assessment: Pick<Assessment, 'footwear' | 'prescription'>,
 	visit: Pick<Visit, 'footwear'>,
 ): string[] {
 	return (visit.footwear ?? []).map(({ id }) => {
-		const roomMm = footwear.current.find((pair) => pair.id === id)?.toeRoomMm
-		const owned = prescription.owned.find((pair) => pair.id === id)
-		const said = [
-			roomMm === undefined ? '' : `${amount(roomMm, 'mm')} of room`,
-			owned ? verdictWords[owned.verdict] + (owned.by ? ` by ${dayInWords(owned.by)}` : '') : '',
-		].filter(Boolean)
+		const said = ownedInShort(assessment, id)
 		const name = capital(nameOfPair(visit, id))
-		return said.length === 0 ? name : `${name}: ${said.join(', ')}`
+		return said === '' ? name : `${name}: ${said}`
 	})
 }

@@ -78,10 +78,10 @@ interface RaisedPairs {
 	rightMm: number
 }
 const isEven = ({ leftMm, rightMm }: RaisedPairs): boolean => leftMm === rightMm
-const heights = ({ leftMm, rightMm }: RaisedPairs): string =>
-	leftMm === rightMm
-		? amount(leftMm, 'mm')
-		: `left ${amount(leftMm, 'mm')}, right ${amount(rightMm, 'mm')}`
+const heights = (raised: RaisedPairs): string =>
+	isEven(raised)
+		? amount(raised.leftMm, 'mm')
+		: `left ${amount(raised.leftMm, 'mm')}, right ${amount(raised.rightMm, 'mm')}`
 function raiseWords(raised: readonly RaisedPairs[], none: readonly string[]): string {
 	const [only] = raised
 	const foot = raised.every(isEven) ? 'Both feet: ' : ''
