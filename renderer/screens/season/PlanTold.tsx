@@ -1,6 +1,6 @@
 /** What a plan says: its findings with their reasons, those that ask for something first. */
 import { Box, Typography } from '@mui/material'
-import type { Finding, Level } from '../../../shared/engine/findings/finding.ts'
+import { type Finding, isGrave, type Level } from '../../../shared/engine/findings/finding.ts'
 import { readingInWords } from '../../../shared/engine/words/reading.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { restsOn } from '../../parts/Workings.tsx'
@@ -15,8 +15,7 @@ const colours: Record<Level, string> = {
 }
 /** Codes of findings that ask for a purchase, or for the choice of one. */
 const purchases = ['season.buy', 'season.wear-or-buy']
-const needsYou = ({ level, code }: Finding): boolean =>
-	level === 'stop' || level === 'caution' || purchases.includes(code)
+const needsYou = (finding: Finding): boolean => isGrave(finding) || purchases.includes(finding.code)
 
 /** Dangers, cautions and purchases in sight; the other advice and the notes one press away. */
 export function PlanFindings({ findings }: { findings: readonly Finding[] }) {

@@ -19,6 +19,9 @@ export type Topic =
 	| 'conditions'
 	| 'measure'
 export type Level = 'note' | 'advise' | 'caution' | 'stop'
+/** A danger, or a caution: it is read, and never folded away. */
+export const isGrave = ({ level }: { level?: Level | undefined }): boolean =>
+	level === 'stop' || level === 'caution'
 /** Findings in the records of earlier versions have no code: they are read as `Stated`. */
 export interface Finding extends Statement {
 	/** Stable id: topic.rule or topic.rule.side, unique in an assessment */

@@ -3,7 +3,7 @@
  * it. One is asked only where there is something to settle: a proposal, or a caution.
  */
 import type { Question } from '../findings/assessment.ts'
-import type { Finding } from '../findings/finding.ts'
+import { type Finding, isGrave } from '../findings/finding.ts'
 import { digestOf } from '../plain/canonical.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { state } from '../words/statement.ts'
@@ -11,7 +11,6 @@ import { lineOf, type Named } from './lines.ts'
 import { questionOf, type RoutedBy } from './routes.ts'
 import { changesWithLacing, type Planned, type SubjectOfQuestion, subjectsOf } from './subjects.ts'
 
-const isCaution = ({ level }: Finding): boolean => level === 'caution' || level === 'stop'
 /** @param isUnchanged whether nothing that a question rests on changed since the last visit */
 export function questionsOf(
 	plan: Planned,
@@ -27,7 +26,7 @@ export function questionsOf(
 	const read = Map.groupBy(findings, (finding) => {
 		const id = questionOf(finding, by)
 		// what is held is not settled: its cautions are read at the gate that holds it
-		if (held.has(id) && isCaution(finding)) return 'gate'
+		if (held.has(id) && isGrave(finding)) return 'gate'
 		return known.has(id) ? id : 'review'
 	})
 	const asked = subjects.filter((subject) => isAsked(subject, read.get(subject.id) ?? []))
@@ -47,7 +46,7 @@ export function questionsOf(
 /** What is held shows its line only where something was found that would be asked about. */
 function isAsked({ isProposed, held }: SubjectOfQuestion, findings: readonly Finding[]): boolean {
 	if (held) return isProposed || findings.some(({ level }) => level !== 'note')
-	return isProposed || findings.some(isCaution)
+	return isProposed || findings.some(isGrave)
 }
 /** Where there are too many, lacing is settled with the other changes. */
 function atMost(

@@ -1,6 +1,6 @@
 /** A finding under its question: read there, its words changed or left out by a quiet act. */
 import { Alert, Box, Button, Chip, Stack, Typography } from '@mui/material'
-import type { Finding, Level } from '../../../../shared/engine/findings/finding.ts'
+import { type Finding, isGrave, type Level } from '../../../../shared/engine/findings/finding.ts'
 import {
 	choiceWords,
 	type Decision,
@@ -9,8 +9,9 @@ import {
 } from '../../../../shared/engine/visit/decisions.ts'
 import { readingInWords } from '../../../../shared/engine/words/reading.ts'
 import { Basis, sentence } from '../../../parts/Basis.tsx'
+import { levelWords } from '../levelWords.ts'
 import type { DraftProps } from '../stepProps.ts'
-import { type Choice, choose, levels, lineOf, reword } from './decisions.ts'
+import { type Choice, choose, lineOf, reword } from './decisions.ts'
 import { Words } from './Words.tsx'
 
 const chipColour: Record<Level, 'error' | 'warning' | 'primary' | 'default'> = {
@@ -41,9 +42,9 @@ export function FindingLine({ finding, draft, change }: FindingLineProps) {
 export const LevelChip = ({ level }: Pick<Finding, 'level'>) => (
 	<Chip
 		size="small"
-		variant={level === 'stop' || level === 'caution' ? 'filled' : 'outlined'}
+		variant={isGrave({ level }) ? 'filled' : 'outlined'}
 		color={chipColour[level]}
-		label={levels.find((one) => one.level === level)?.title}
+		label={levelWords[level]}
 		sx={{ minWidth: '4.75rem' }}
 	/>
 )

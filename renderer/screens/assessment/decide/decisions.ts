@@ -1,7 +1,6 @@
 /** What the Decide and Sign steps do to a draft. Pure. */
 import type { DraftContent } from '../../../../shared/contract.ts'
 import { metaOf } from '../../../../shared/desk/records/told.ts'
-import type { Level } from '../../../../shared/engine/findings/finding.ts'
 import { markedLines } from '../../../../shared/engine/report/marked.ts'
 import {
 	aboutOf,
@@ -13,12 +12,6 @@ import { nameOfTyped } from '../flagsTyped.ts'
 import { questionOfPath, titleOfQuestion } from './questionTitles.ts'
 
 export type Choice = 'accept' | 'change' | 'drop'
-export const levels: readonly { level: Level; title: string }[] = [
-	{ level: 'stop', title: 'Stop' },
-	{ level: 'caution', title: 'Caution' },
-	{ level: 'advise', title: 'Advise' },
-	{ level: 'note', title: 'Note' },
-]
 /** Puts `patch` into the decisions; a key given as undefined is taken out. */
 export function decide(
 	draft: DraftContent,

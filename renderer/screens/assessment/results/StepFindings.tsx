@@ -6,22 +6,17 @@ import { Box, Button, Typography } from '@mui/material'
 import { useEffect, useId, useMemo, useRef, useState } from 'react'
 import { chartsOf } from '../../../../shared/engine/charts/charts.ts'
 import type { Assessment } from '../../../../shared/engine/findings/assessment.ts'
-import type { Finding, Level } from '../../../../shared/engine/findings/finding.ts'
+import { type Finding, isGrave, type Level } from '../../../../shared/engine/findings/finding.ts'
 import type { Visit } from '../../../../shared/engine/visit/visit.ts'
 import { Basis, sentence } from '../../../parts/Basis.tsx'
 import { ChartView } from '../../../parts/ChartView.tsx'
 import { clinicProtocol } from '../../../parts/clinicProtocol.ts'
 import { useScrolls } from '../../../parts/useScrolls.ts'
 import { WorkingsList, workingsOf } from '../../../parts/Workings.tsx'
+import { levelWords } from '../levelWords.ts'
 import { broad, narrow } from '../narrow.ts'
 import type { Step } from '../steps.ts'
 
-const levelWords: Record<Level, string> = {
-	stop: 'Stop',
-	caution: 'Caution',
-	advise: 'Advise',
-	note: 'Note',
-}
 const levelColours: Record<Level, string> = {
 	stop: 'error.main',
 	caution: 'warning.main',
@@ -35,7 +30,7 @@ const leastPoints = 2
 
 function FindingShown({ finding }: { finding: Finding }) {
 	const { level, says, because, basis } = finding
-	const grave = level === 'stop' || level === 'caution'
+	const grave = isGrave(finding)
 	return (
 		<Box
 			component="li"
@@ -171,7 +166,7 @@ const frame = {
 } as const
 /** Findings come in the order of their consequence; a stop or a caution is never folded away. */
 function mostConsequential(here: readonly Finding[], all: boolean) {
-	const grave = here.filter(({ level }) => level === 'stop' || level === 'caution').length
+	const grave = here.filter(isGrave).length
 	const shown = all ? here : here.slice(0, Math.max(mostShown, grave))
 	return { shown, more: here.length - shown.length }
 }

@@ -1,5 +1,6 @@
 /** After the visit: what else was found, and signs to stop at beyond those of page one. */
 import type { Gate, Holdable } from '../../findings/assessment.ts'
+import { isGrave } from '../../findings/finding.ts'
 import type { Decisions } from '../../visit/decisions.ts'
 import { heading, type Section } from '../base.ts'
 import type { StandingLine } from '../decided.ts'
@@ -54,7 +55,7 @@ function isTold({ finding, topic, level, id }: StandingLine, decisions: Decision
 	if (toldAbove.has(topic) || saidByPlan.has(finding.code)) return false
 	if (topic === 'screening') return level !== 'stop'
 	const chosen = decisions.lines.some((line) => line.findingId === id)
-	return level === 'caution' || level === 'stop' || chosen
+	return isGrave({ level }) || chosen
 }
 /** What stands after the decisions, has no section of its own and was not said above. */
 export const more: Section = (input, notes, t) => {
