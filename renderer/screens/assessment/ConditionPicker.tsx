@@ -1,6 +1,6 @@
 /** Choosing conditions by any of their names, and features of a shoe from their list. */
 import { Autocomplete, Box, TextField, Typography } from '@mui/material'
-import { type KeyboardEvent, useState } from 'react'
+import { type KeyboardEvent, useMemo, useState } from 'react'
 import { findConditions } from '../../../shared/engine/conditions/find.ts'
 import {
 	type Condition,
@@ -90,6 +90,9 @@ export function FeaturePicker({
 	without: readonly Feature[]
 	choose: (features: Feature[] | undefined) => void
 }) {
+	const [typed, setTyped] = useState('')
+	// a list that is new at every drawing would take away what is being typed
+	const value = useMemo(() => [...chosen], [chosen])
 	return (
 		<Box onKeyDown={keepEnter} sx={{ py: 0.5 }}>
 			<Autocomplete
@@ -97,7 +100,9 @@ export function FeaturePicker({
 				disableCloseOnSelect
 				autoHighlight
 				options={features.filter((feature) => !without.includes(feature))}
-				value={[...chosen]}
+				value={value}
+				inputValue={typed}
+				onInputChange={(_, text, reason) => reason !== 'reset' && setTyped(text)}
 				getOptionLabel={termWords}
 				onChange={(_, next) => choose(next.length > 0 ? next : undefined)}
 				renderInput={(input) => <TextField {...input} label={label} size="small" />}

@@ -6,7 +6,7 @@ import type { EnteredCondition } from '../../../shared/engine/conditions/query.t
 import { conditionRow, questionsOf } from '../../../shared/engine/conditions/registry.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
-import { statuses } from '../../../shared/engine/visit/terms.ts'
+import { type Feature, statuses } from '../../../shared/engine/visit/terms.ts'
 import { visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { unusualAgeQuestion } from '../../../shared/engine/words/en/conditions.ts'
 import { capital, conditionInWords } from '../../../shared/engine/words/words.ts'
@@ -131,6 +131,8 @@ function QuestionsOf({ entered, draft, goTo }: EnteredProps & Pick<StepProps, 'g
 		</Box>
 	)
 }
+/** One list, so that nothing drawn from it seems changed. */
+const none: readonly Feature[] = []
 const operationFields = ['operation', 'operationDate', 'clearedBySurgeon']
 /** What is asked of this condition alone, and what holds something already. */
 function Own(props: EnteredProps) {
@@ -142,7 +144,7 @@ function Own(props: EnteredProps) {
 		...(ownWords || held('inWords') ? ['inWords'] : []),
 		...(asks.includes('operation') || operationFields.some(held) ? operationFields : []),
 	]
-	const { seek = [], avoid = [] } = entered
+	const { seek = none, avoid = none } = entered
 	const put = (key: 'seek' | 'avoid') => (chosen: unknown) =>
 		change((now) => withValue(now, `${path}.${key}`, chosen))
 	return (
