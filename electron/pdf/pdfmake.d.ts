@@ -3,6 +3,7 @@ declare module 'pdfmake' {
 		getBuffer(): Promise<Buffer>
 	}
 	const pdfmake: {
+		virtualfs: { writeFileSync(name: string, bytes: Buffer): void }
 		addFonts(fonts: Record<string, Record<string, string>>): void
 		setUrlAccessPolicy(allow: (url: string) => boolean): void
 		setLocalAccessPolicy(allow: (path: string) => boolean): void
@@ -15,4 +16,5 @@ declare module 'fontkit' {
 		hasGlyphForCodePoint(code: number): boolean
 	}
 	export function openSync(file: string): unknown
+	export function registerFormat(format: { probe(bytes: Uint8Array): boolean }): void
 }

@@ -8,6 +8,7 @@ import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { fontFiles } from './fonts.ts'
 import { checkGlyphs } from './glyphs.ts'
 import { definitionOf, type Laid } from './layout.ts'
+import { openFonts } from './opened-fonts.ts'
 import { sizesOf } from './page.ts'
 import type { Task, TaskAnswer, TaskResult } from './tasks.ts'
 
@@ -15,6 +16,7 @@ const allowed = new Set<string>(Object.values(fontFiles))
 pdfmake.setUrlAccessPolicy(() => false)
 pdfmake.setLocalAccessPolicy((path) => allowed.has(path))
 pdfmake.addFonts({ Noto: fontFiles })
+openFonts(Object.values(fontFiles), pdfmake.virtualfs)
 
 const ownerPassword = (): string => randomBytes(24).toString('hex')
 
