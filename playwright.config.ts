@@ -2,7 +2,7 @@ import { defineConfig } from '@playwright/test'
 
 export default defineConfig({
 	testDir: 'tests',
-	globalSetup: './tests/temporary.ts',
+	globalSetup: ['./tests/temporary.ts', './tests/screens/demo-ready.ts'],
 	testMatch: ['screens/**/*.spec.ts', 'window/**/*.spec.ts'],
 	workers: 1,
 	timeout: 180_000,

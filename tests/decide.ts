@@ -2,7 +2,7 @@
  * What a clinician does before signing, through any way of asking the host: each question
  * of the open draft is settled as proposed, and what was agreed to is noted.
  */
-import { settledAsProposed } from '../electron/command/demo.ts'
+import { settledAsProposed } from '../electron/command/demo/visits.ts'
 import type { DraftContent } from '../shared/contract.ts'
 import { assess } from '../shared/engine/assess.ts'
 import type { Visit } from '../shared/engine/visit/visit.ts'

@@ -7,6 +7,8 @@ import type { Visit } from '../shared/engine/visit/visit.ts'
 export const json = (name: string) =>
 	JSON.parse(readFileSync(new URL(`../assets/demo/${name}`, import.meta.url), 'utf8'))
 export const clinic = clinicSchema.parse(json('clinic.json'))
+/** The day on which the demo stands as in its files. */
+export const demoDay: string = json('demo.json').toldOn
 /** @throws Error with the problems, so that a test on a bad visit fails loudly */
 export function read(input: unknown): Visit {
 	const parsed = parseVisit(input)

@@ -30,6 +30,8 @@ function electronRuntime(): string | undefined {
 }
 export interface StartOptions {
 	demo: boolean
+	/** ISO date on which the demo is told; today where absent */
+	day?: string | undefined
 	noWindow: boolean
 	dataFolder?: string | undefined
 	/** a free one where absent */
@@ -48,6 +50,7 @@ type Opened = { app: App } | { error: unknown; message: string }
 async function openedBehind(records: {
 	dataFolder: string
 	demo: boolean
+	day?: string | undefined
 	tell: (text: string) => void
 }): Promise<Opened> {
 	try {
@@ -126,7 +129,8 @@ async function startLoopback(options: StartOptions, told: Promise<void>): Promis
 	)
 	const scratch = options.demo ? mkdtempSync(join(tmpdir(), 'lastwright-demo-')) : undefined
 	const dataFolder = scratch ?? options.dataFolder ?? defaultDataFolder()
-	open(openedBehind({ dataFolder, demo: options.demo, tell }))
+	const { demo, day } = options
+	open(openedBehind({ dataFolder, demo, day, tell }))
 	const records = await opened
 	// a window says itself why there are no records; it stays until it was read
 	if (window) await Promise.race([window.closed, told])

@@ -1,6 +1,6 @@
 /** What was explained and agreed to: its form, what a signature needs of it, and how it is read. */
 import { describe, expect, it } from 'vitest'
-import { settledAsProposed } from '../../electron/command/demo.ts'
+import { settledAsProposed } from '../../electron/command/demo/visits.ts'
 import { differences } from '../../shared/desk/records/amendment.ts'
 import { printedChanges, toldDifferences } from '../../shared/desk/records/told.ts'
 import { assess } from '../../shared/engine/assess.ts'

@@ -1,7 +1,7 @@
 /** Decisions hold for a content, not for a wording: lines, marks, elements, and what blocks signing. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { settledAsProposed } from '../../electron/command/demo.ts'
+import { settledAsProposed } from '../../electron/command/demo/visits.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type { FootwearWork } from '../../shared/engine/findings/assessment.ts'
 import { elementAsDecided, withDecisions } from '../../shared/engine/insert/decided.ts'

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { settledAsProposed } from '../../electron/command/demo.ts'
+import { settledAsProposed } from '../../electron/command/demo/visits.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type { Assessment } from '../../shared/engine/findings/assessment.ts'
 import { kinds } from '../../shared/engine/report/kinds.ts'

@@ -4,7 +4,7 @@
  */
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, it } from 'vitest'
-import { settledAsProposed } from '../../electron/command/demo.ts'
+import { settledAsProposed } from '../../electron/command/demo/visits.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type {
 	Assessment,

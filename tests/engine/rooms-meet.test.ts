@@ -1,6 +1,6 @@
 /** Where rooms meet: what one of them proposes holds for the others, on every page. */
 import { describe, expect, it } from 'vitest'
-import { settledAsProposed } from '../../electron/command/demo.ts'
+import { settledAsProposed } from '../../electron/command/demo/visits.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { read } from '../demo.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { settledAsProposed } from '../../electron/command/demo.ts'
+import { settledAsProposed } from '../../electron/command/demo/visits.ts'
 import type { DraftContent, SignedVisit } from '../../shared/contract.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import type { Visit } from '../../shared/engine/visit/visit.ts'

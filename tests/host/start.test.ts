@@ -19,9 +19,12 @@ import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { afterEach, describe, expect, it } from 'vitest'
 import { createApp } from '../../electron/app.ts'
+import { demoDay } from '../demo.ts'
 
 const main = fileURLToPath(new URL('../../electron/command/main.ts', import.meta.url))
 const prepare = fileURLToPath(new URL('../../electron/command/prepare.mjs', import.meta.url))
+/** A demo that nobody opened yet is filled first. */
+const demoFillsMs = 180_000
 const running: (() => void)[] = []
 afterEach(() => {
 	for (const end of running.splice(0)) end()
@@ -98,17 +101,21 @@ it('without a window: records open elsewhere end it with one line that says so',
 		/^lastwright: The records in this folder are already open in another Lastwright \(process \d+\)\. Close it first, or use its window\.\n$/,
 	)
 })
-it('the address is there before the records are, and its first call waits for them', async () => {
-	const { said } = start(['--no-window', '--demo'])
-	const url = await expect
-		.poll(() => address.exec(said.out)?.[0])
-		.toBeTruthy()
-		.then(() => address.exec(said.out)?.[0] ?? '')
-	expect(await (await visitor(url))('session.status')).toMatchObject({
-		ok: true,
-		value: { state: 'open' },
-	})
-})
+it(
+	'the address is there before the records are, and its first call waits for them',
+	async () => {
+		const { said } = start(['--no-window', '--demo', '--day', demoDay])
+		const url = await expect
+			.poll(() => address.exec(said.out)?.[0])
+			.toBeTruthy()
+			.then(() => address.exec(said.out)?.[0] ?? '')
+		expect(await (await visitor(url))('session.status')).toMatchObject({
+			ok: true,
+			value: { state: 'open' },
+		})
+	},
+	demoFillsMs,
+)
 it.skipIf(process.platform === 'win32')(
 	'a window says why there are no records, and stays until it is closed',
 	async () => {
@@ -175,28 +182,34 @@ function isRunning(processId: number): boolean {
 	}
 }
 describe.skipIf(process.platform === 'win32').each([
-	['npm', 'npm', ['start', '--silent', '--', '--demo']],
-	['what npm runs', 'node', ['electron/command/prepare.mjs', 'start', '--demo']],
+	['npm', 'npm', ['start', '--silent', '--', '--demo', '--day', demoDay]],
+	['what npm runs', 'node', ['electron/command/prepare.mjs', 'start', '--demo', '--day', demoDay]],
 ])('%s, told to end,', (_, command, args) => {
-	it('ends host and window, and leaves no process and no folder', async () => {
-		const folder = installed()
-		const scratch = join(folder, 'scratch')
-		mkdirSync(scratch)
-		const browser = browserOfTwo(folder)
-		const { child, said, ended } = run(
-			command,
-			args,
-			{ TMPDIR: scratch, LASTWRIGHT_BROWSER: browser.file, DISPLAY: ':0', CI: '1' },
-			folder,
-		)
-		await expect.poll(browser.processes).toHaveLength(2)
-		await expect.poll(() => said.out).toContain('Demo: an invented clinic')
-		const own = () => readdirSync(scratch).filter((name) => name.startsWith('lastwright-'))
-		expect(own()).toHaveLength(2)
-		child.kill('SIGTERM')
-		await ended
-		await expect.poll(() => browser.processes().filter(isRunning)).toEqual([])
-		expect(own()).toEqual([])
-		expect(said.err).toBe('')
-	})
+	it(
+		'ends host and window, and leaves no process and no folder',
+		async () => {
+			const folder = installed()
+			const scratch = join(folder, 'scratch')
+			mkdirSync(scratch)
+			const browser = browserOfTwo(folder)
+			const { child, said, ended } = run(
+				command,
+				args,
+				{ TMPDIR: scratch, LASTWRIGHT_BROWSER: browser.file, DISPLAY: ':0', CI: '1' },
+				folder,
+			)
+			await expect.poll(browser.processes).toHaveLength(2)
+			await expect
+				.poll(() => said.out, { timeout: demoFillsMs })
+				.toContain('Demo: an invented clinic')
+			const own = () => readdirSync(scratch).filter((name) => name.startsWith('lastwright-'))
+			expect(own()).toHaveLength(2)
+			child.kill('SIGTERM')
+			await ended
+			await expect.poll(() => browser.processes().filter(isRunning)).toEqual([])
+			expect(own()).toEqual([])
+			expect(said.err).toBe('')
+		},
+		demoFillsMs,
+	)
 })

@@ -3,6 +3,7 @@ import { type ChildProcess, spawn } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { demoDay } from '../demo.ts'
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
 const pinned = join(root, 'node_modules/node/bin/node')
@@ -13,7 +14,10 @@ export interface RunningHost {
 	kill: (signal?: NodeJS.Signals) => Promise<void>
 }
 
-/** @param args further arguments of `start`, such as --demo or --data FOLDER */
+/**
+ * The demo is told on the day on which its files stand.
+ * @param args further arguments of `start`, such as --demo or --data FOLDER
+ */
 export async function startHost(...args: string[]): Promise<RunningHost> {
 	const child = spawn(
 		existsSync(pinned) ? pinned : process.execPath,
@@ -23,6 +27,7 @@ export async function startHost(...args: string[]): Promise<RunningHost> {
 			'start',
 			'--no-window',
 			...args,
+			...(args.includes('--demo') ? ['--day', demoDay] : []),
 		],
 		{ cwd: root, stdio: ['ignore', 'pipe', 'pipe'] },
 	)

@@ -6,7 +6,7 @@ import { expect, test } from '@playwright/test'
 import { agreed } from '../agreed.ts'
 import { decideOn, hostCall, shot } from './drive.ts'
 import { startHost } from './host.ts'
-import { accessible, button, link } from './outbox-drive.ts'
+import { accessible, button, closeAll, link } from './outbox-drive.ts'
 
 test(
 	'reception at the desk: what waits is counted, paper and drafts leave and come back, and ' +
@@ -68,6 +68,7 @@ test(
 		}
 		try {
 			await page.goto(own.url)
+			await closeAll(page)
 			await expect(
 				page
 					.getByRole('navigation', { name: 'Workstation' })

@@ -1,7 +1,7 @@
 /** How the tests of the outbox drive its pages: by keyboard, by name, and looked at by axe. */
 import { AxeBuilder } from '@axe-core/playwright'
 import { expect, type Locator, type Page } from '@playwright/test'
-import { tabTo } from './drive.ts'
+import { hostCall, tabTo } from './drive.ts'
 
 /** Walks to a control by Tab and presses a key on it. */
 export const press = async (page: Page, control: Locator, key = 'Enter') => {
@@ -31,4 +31,10 @@ export async function accessible(page: Page): Promise<void> {
 	expect(
 		violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(' ')}`),
 	).toEqual([])
+}
+/** What the demo's outbox holds is closed, so that a test begins with a day on which nothing waits. */
+export async function closeAll(page: Page): Promise<void> {
+	const { items } = await hostCall(page, 'outbox.list', {})
+	for (const { itemId, state } of items)
+		if (state !== 'closed') await hostCall(page, 'outbox.close', { itemId, note: '' })
 }

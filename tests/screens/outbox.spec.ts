@@ -6,7 +6,7 @@ import { expect, test } from '@playwright/test'
 import { startSmtp, startWire } from '../host/mail-bench.ts'
 import { hostCall, shot, tabTo } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
-import { accessible, button, choose, link, press, type } from './outbox-drive.ts'
+import { accessible, button, choose, closeAll, link, press, type } from './outbox-drive.ts'
 
 let host: RunningHost
 test.beforeAll(async () => {
@@ -26,6 +26,7 @@ test('from the signed report to the delivery report', async ({ page }) => {
 	page.on('pageerror', (error) => faults.push(error.message))
 	try {
 		await page.goto(host.url)
+		await closeAll(page)
 		await press(
 			page,
 			page.getByRole('navigation', { name: 'Workstation' }).getByRole('link', { name: 'Outbox' }),
@@ -94,7 +95,7 @@ test('from the signed report to the delivery report', async ({ page }) => {
 		await expect(page.getByRole('alert').filter({ hasText: 'compared' })).toBeVisible()
 		const itemId = page.url().split('/').at(-1) as string
 		const { items } = await hostCall(page, 'outbox.list', {})
-		const { playerId } = items[0]
+		const { playerId } = items.find((item: { itemId: string }) => item.itemId === itemId)
 		await press(page, page.getByLabel(/^Name and birth date/), 'Space')
 		await press(page, button(page, 'Release'))
 		await expect(page.getByRole('alert').filter({ hasText: 'Not sent: No consent' })).toBeVisible()

@@ -3,20 +3,18 @@
  * calls that come as messages, from demo records in the folder that is its one argument.
  */
 import { readdirSync } from 'node:fs'
-import { type App, createApp } from '../../app.ts'
-import { renderPdf } from '../../pdf/render.ts'
-import { demoPassphrase } from '../demo.ts'
-import { openDemo } from '../demo-records.ts'
+import type { App } from '../../app.ts'
+import { openDemo, unlockDemo } from '../demo/records.ts'
 import type { HostAnswer, HostCall } from './messages.ts'
 
 const note = (text: string) => process.stderr.write(`lastwright: ${text}\n`)
 
 /** What was typed before the restart is still there: the same folder is opened again. */
 async function open(folder: string): Promise<App> {
-	if (readdirSync(folder).length === 0) return openDemo(folder, new Date().toDateString(), note)
-	const app = createApp({ dataFolder: folder, renderPdf, demo: true, scryptCost: 1024, note })
-	const unlocked = await app.call('session.unlock', { passphrase: demoPassphrase })
-	if (!unlocked.ok) throw new Error(`the demo could not be unlocked: ${unlocked.message}`)
+	const opening = { folder, now: () => new Date(), note }
+	if (readdirSync(folder).length === 0) return openDemo(opening)
+	const app = await unlockDemo(opening)
+	if (!app) throw new Error('the demo could not be unlocked')
 	return app
 }
 

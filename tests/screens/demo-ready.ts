@@ -1,0 +1,18 @@
+/**
+ * The demo of the browser tests is filled before the first of them, so that none waits for it: later
+ * starts copy it.
+ */
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { clockFrom } from '../../electron/command/demo/clock.ts'
+import { openDemo } from '../../electron/command/demo/records.ts'
+import { demoDay } from '../demo.ts'
+
+export default async function demoReady(): Promise<void> {
+	const folder = mkdtempSync(join(tmpdir(), 'lastwright-demo-'))
+	const note = (text: string) => process.stderr.write(`${text}\n`)
+	const app = await openDemo({ folder, now: clockFrom(demoDay), note })
+	app.close()
+	rmSync(folder, { recursive: true, force: true })
+}
