@@ -3,6 +3,7 @@ import { type ChildProcess, spawn } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import type { Page } from '@playwright/test'
 import { demoDay } from '../demo.ts'
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
@@ -14,6 +15,9 @@ export interface RunningHost {
 	kill: (signal?: NodeJS.Signals) => Promise<void>
 }
 
+/** A page beside the demo shows the time of its day; a little behind it, never ahead. */
+export const onDemoDay = (page: Page): Promise<void> =>
+	page.clock.setSystemTime(new Date(`${demoDay}T10:55`))
 /**
  * The demo is told on the day on which its files stand.
  * @param args further arguments of `start`, such as --demo or --data FOLDER

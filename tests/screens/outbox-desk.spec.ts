@@ -5,7 +5,7 @@
 import { expect, test } from '@playwright/test'
 import { agreed } from '../agreed.ts'
 import { decideOn, hostCall, shot } from './drive.ts'
-import { startHost } from './host.ts'
+import { onDemoDay, startHost } from './host.ts'
 import { accessible, button, closeAll, link } from './outbox-drive.ts'
 
 test(
@@ -67,6 +67,7 @@ test(
 			await button(page, 'Put into the outbox').press('Enter')
 		}
 		try {
+			await onDemoDay(page)
 			await page.goto(own.url)
 			await closeAll(page)
 			await expect(

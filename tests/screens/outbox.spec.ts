@@ -5,7 +5,7 @@
 import { expect, test } from '@playwright/test'
 import { startSmtp, startWire } from '../host/mail-bench.ts'
 import { hostCall, shot, tabTo } from './drive.ts'
-import { type RunningHost, startHost } from './host.ts'
+import { onDemoDay, type RunningHost, startHost } from './host.ts'
 import { accessible, button, choose, closeAll, link, press, type } from './outbox-drive.ts'
 
 let host: RunningHost
@@ -25,6 +25,7 @@ test('from the signed report to the delivery report', async ({ page }) => {
 	})
 	page.on('pageerror', (error) => faults.push(error.message))
 	try {
+		await onDemoDay(page)
 		await page.goto(host.url)
 		await closeAll(page)
 		await press(
