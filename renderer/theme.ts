@@ -112,6 +112,8 @@ export const theme = createTheme({
 		},
 		MuiIconButton: { styleOverrides: { root: { ...target, minWidth: 44 } } },
 		MuiRadio: { styleOverrides: { root: { ...target, minWidth: 44 } } },
+		// a line that is typed stays as short as one that is read
+		MuiFormControl: { styleOverrides: { root: { maxWidth: '52rem' } } },
 		MuiFormControlLabel: { styleOverrides: { root: target } },
 		MuiCheckbox: { styleOverrides: { root: { ...target, minWidth: 44 } } },
 		MuiOutlinedInput: {
@@ -170,7 +172,9 @@ export const theme = createTheme({
 						marginBlock: '-11px',
 					},
 				},
-				head: { fontWeight: 600 },
+				// the head of a column is told from what stands under it by tone, not by a box
+				head: { fontWeight: 600, color: 'var(--mui-palette-text-secondary)' },
+				body: { fontVariantNumeric: 'tabular-nums' },
 			},
 		},
 		MuiCssBaseline: {

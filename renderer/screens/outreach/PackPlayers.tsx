@@ -72,6 +72,7 @@ export function PackPlayers({
 					borderColor: 'divider',
 					borderRadius: 1,
 					px: 2,
+					maxWidth: '52rem',
 				}}
 			>
 				{total !== undefined && cards.length === 0 && (
