@@ -157,6 +157,8 @@ export const theme = createTheme({
 			},
 		},
 		MuiFormHelperText: { styleOverrides: { root: { fontSize: '0.85rem', marginInline: 2 } } },
+		// a way on within a message keeps its ring whole
+		MuiAlert: { styleOverrides: { message: { overflow: 'visible', minWidth: 0 } } },
 		MuiPaper: {
 			defaultProps: { elevation: 0 },
 			styleOverrides: { root: { backgroundImage: 'none' } },
@@ -182,6 +184,8 @@ export const theme = createTheme({
 				':root': { '--lw-focus': '#b3500a', colorScheme: 'light dark' },
 				'@media (prefers-color-scheme: dark)': { ':root': { '--lw-focus': '#ffc46b' } },
 				':focus-visible': ring,
+				// what scrolls to the focus leaves room for its ring
+				':is(a, button, input, select, textarea, summary, [tabindex])': { scrollMargin: '8px' },
 				// headings take focus only so that a screen reader starts at the new page
 				'h1[tabindex="-1"]:focus-visible, h2[tabindex="-1"]:focus-visible, main:focus-visible': {
 					outline: 'none',

@@ -2,6 +2,6 @@
  * For what is wider than its room and scrolls: the ring of a control at its edge has room inside,
  * so that it is never cut off.
  */
-export const scrollsX = { overflowX: 'auto', mx: -0.75, px: 0.75, my: -0.75, py: 0.75 } as const
+export const scrollsX = { overflowX: 'auto', mx: -0.75, px: 0.75, my: -1.5, py: 1.5 } as const
 /** A table begins where the title over it does. */
 export const flush = { '& tr > :first-of-type': { pl: 0 } } as const

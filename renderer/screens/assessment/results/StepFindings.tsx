@@ -150,7 +150,7 @@ export function StepFindings(props: StepFindingsProps) {
 	)
 }
 /** What scrolls leaves room for the ring of what has the focus at its edge. */
-const forTheRing = { px: 0.75, mx: -0.75 }
+const forTheRing = { px: 0.75, mx: -0.75, py: 0.75, my: -0.75 }
 /** The result above keeps at least half of the height. */
 const frame = {
 	flex: '0 1 auto',
