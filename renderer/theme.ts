@@ -159,6 +159,10 @@ export const theme = createTheme({
 		MuiFormHelperText: { styleOverrides: { root: { fontSize: '0.85rem', marginInline: 2 } } },
 		// a way on within a message keeps its ring whole
 		MuiAlert: { styleOverrides: { message: { overflow: 'visible', minWidth: 0 } } },
+		// what scrolls within a dialog is as wide as the dialog: its ring stands inside
+		MuiDialogContent: {
+			styleOverrides: { root: { '&:focus-visible': { outlineOffset: '-3px' } } },
+		},
 		MuiPaper: {
 			defaultProps: { elevation: 0 },
 			styleOverrides: { root: { backgroundImage: 'none' } },

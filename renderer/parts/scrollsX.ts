@@ -4,4 +4,4 @@
  */
 export const scrollsX = { overflowX: 'auto', mx: -0.75, px: 0.75, my: -1.5, py: 1.5 } as const
 /** A table begins where the title over it does. */
-export const flush = { '& tr > :first-of-type': { pl: 0 } } as const
+export const flush = { '& tr > :not(* + *)': { pl: 0 } } as const
