@@ -54,6 +54,8 @@ export interface Page {
 	demoOnly?: boolean
 	/** it takes the whole width of the window */
 	wide?: boolean
+	/** it fits itself to the window and scrolls within */
+	fits?: boolean
 	/** the way to the records room stands under it */
 	recordsBelow?: boolean
 	show: (parts: Readonly<Record<string, string | undefined>>, around: Surroundings) => ReactNode
@@ -112,6 +114,7 @@ export const pages: readonly Page[] = [
 		who: 'those who assess',
 		opening: 'the assessment',
 		wide: true,
+		fits: true,
 		show: ({ playerId }) => <Assessment key={playerId} playerId={playerId} />,
 	}),
 	page('/trends/:playerId', {
@@ -194,9 +197,13 @@ const isFor: Record<Who, (role: PersonRole) => boolean> = {
 	'those who assess': (role) => role !== 'reception',
 	'those who run the desk': (role) => role !== 'student',
 }
-/** Whether the page of an address takes the whole width: by its first part. */
-export const isWide = (address: string): boolean =>
-	pages.some(({ path, wide }) => wide && address.split('/')[1] === path.split('/')[1])
+/** The room that an address leads to: its first part; the start is the list of players. */
+export const roomOf = (address: string): string => address.split('/')[1] || 'players'
+/** How the page of an address stands in the window. */
+export const standing = (address: string): { wide: boolean; fits: boolean } => {
+	const page = pages.find(({ path }) => roomOf(path) === roomOf(address))
+	return { wide: page?.wide ?? false, fits: page?.fits ?? false }
+}
 /** The ways in the head for who works here: name and address. */
 export const waysFor = (role: PersonRole): { title: string; to: string }[] =>
 	pages.flatMap(({ path, menu, who }) =>

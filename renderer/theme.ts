@@ -112,6 +112,8 @@ export const theme = createTheme({
 		},
 		MuiIconButton: { styleOverrides: { root: { ...target, minWidth: 44 } } },
 		MuiRadio: { styleOverrides: { root: { ...target, minWidth: 44 } } },
+		// a line that is typed stays as short as one that is read
+		MuiFormControl: { styleOverrides: { root: { maxWidth: '52rem' } } },
 		MuiFormControlLabel: { styleOverrides: { root: target } },
 		MuiCheckbox: { styleOverrides: { root: { ...target, minWidth: 44 } } },
 		MuiOutlinedInput: {
@@ -155,6 +157,12 @@ export const theme = createTheme({
 			},
 		},
 		MuiFormHelperText: { styleOverrides: { root: { fontSize: '0.85rem', marginInline: 2 } } },
+		// a way on within a message keeps its ring whole
+		MuiAlert: { styleOverrides: { message: { overflow: 'visible', minWidth: 0 } } },
+		// what scrolls within a dialog is as wide as the dialog: its ring stands inside
+		MuiDialogContent: {
+			styleOverrides: { root: { '&:focus-visible': { outlineOffset: '-3px' } } },
+		},
 		MuiPaper: {
 			defaultProps: { elevation: 0 },
 			styleOverrides: { root: { backgroundImage: 'none' } },
@@ -170,7 +178,9 @@ export const theme = createTheme({
 						marginBlock: '-11px',
 					},
 				},
-				head: { fontWeight: 600 },
+				// the head of a column is told from what stands under it by tone, not by a box
+				head: { fontWeight: 600, color: 'var(--mui-palette-text-secondary)' },
+				body: { fontVariantNumeric: 'tabular-nums' },
 			},
 		},
 		MuiCssBaseline: {
@@ -178,6 +188,8 @@ export const theme = createTheme({
 				':root': { '--lw-focus': '#b3500a', colorScheme: 'light dark' },
 				'@media (prefers-color-scheme: dark)': { ':root': { '--lw-focus': '#ffc46b' } },
 				':focus-visible': ring,
+				// what scrolls to the focus leaves room for its ring
+				':is(a, button, input, select, textarea, summary, [tabindex])': { scrollMargin: '8px' },
 				// headings take focus only so that a screen reader starts at the new page
 				'h1[tabindex="-1"]:focus-visible, h2[tabindex="-1"]:focus-visible, main:focus-visible': {
 					outline: 'none',

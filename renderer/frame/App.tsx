@@ -5,7 +5,7 @@ import { useHashLocation } from 'wouter/use-hash-location'
 import { Frame } from '../parts/Frame.tsx'
 import { loadLook } from '../parts/look.ts'
 import { Palette } from '../parts/Palette.tsx'
-import { fetchPlayerScreen, isWide, waysFor } from '../routes.tsx'
+import { fetchPlayerScreen, roomOf, standing, waysFor } from '../routes.tsx'
 import { Unlock } from '../screens/unlock/unlock.tsx'
 import { Opening, Pages } from './Pages.tsx'
 import { ToldNotes } from './Told.tsx'
@@ -58,6 +58,7 @@ export function App() {
 	const [address] = useHashLocation()
 	const { status, trouble, lock } = session
 	const open = status?.state === 'open'
+	const { wide, fits } = standing(address)
 	useEffect(() => void loadLook(), [])
 	useLockKey(open, lock)
 	useAliveSignal(open)
@@ -68,7 +69,9 @@ export function App() {
 			ways={open ? waysFor(status.person?.role) : []}
 			lock={lock}
 			trouble={trouble}
-			wide={open && isWide(address)}
+			here={roomOf(address)}
+			wide={open && wide}
+			fits={open && fits}
 		>
 			<Gate {...session} />
 		</Frame>

@@ -1,31 +1,29 @@
 /**
- * A chart of the engine on screen: the same drawing as in the report, its words for those who do
- * not see it, its numbers one press away.
+ * A chart of the engine on screen: the drawing of the report in the colours of the look, its words
+ * for those who do not see it, its numbers one press away.
  */
 import { Box, Button, Collapse, Typography } from '@mui/material'
-import { createElement, type ReactNode, useId, useMemo, useState } from 'react'
+import { useId, useMemo, useRef, useState } from 'react'
 import type { Chart } from '../../shared/engine/charts/chart.ts'
+import { fontSize } from '../../shared/engine/charts/drawing/shapes.ts'
 import { chartSvg } from '../../shared/engine/charts/svg.ts'
+import { Drawing } from './Drawing.tsx'
+import { screenInk } from './figureInk.ts'
 import { spokenOnly } from './spokenOnly.ts'
+import { useRoom } from './useRoom.ts'
 import { restsOn } from './Workings.tsx'
 
-/** The drawing keeps its paper in the dark too, so its ink stays legible. */
-const look = { colour: '#17524f', widthPt: 350, heightPt: 205 }
-const camel = (name: string) =>
-	name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase())
+/**
+ * Drawn for the room it stands in, so that its words have one size on every screen: as wide as the
+ * room allows, within what stays readable, points.
+ */
+const leastWidthPt = 260
+const mostWidthPt = 520
+const heightPt = 205
+const colour = '#17524f'
+/** The first drawing, before the room is known. */
+const firstWidthPt = 350
 
-/** The drawn text as elements: nothing is set as raw markup. */
-function elementOf(node: Element, key: number): ReactNode {
-	const given = Object.fromEntries(
-		[...node.attributes]
-			.filter((attribute) => attribute.name !== 'xmlns')
-			.map((attribute) => [camel(attribute.name), attribute.value]),
-	)
-	const inside = [...node.childNodes].map((child, index) =>
-		child instanceof Element ? elementOf(child, index) : child.textContent,
-	)
-	return createElement(node.tagName, { key, ...given }, ...inside)
-}
 function Numbers({ head, rows }: Chart['table']) {
 	return (
 		<Box
@@ -36,13 +34,14 @@ function Numbers({ head, rows }: Chart['table']) {
 				fontSize: '0.875rem',
 				fontVariantNumeric: 'tabular-nums',
 				'& th, & td': {
-					textAlign: 'left',
+					textAlign: 'right',
 					py: 0.5,
 					pr: 1.5,
 					borderBottom: 1,
 					borderColor: 'divider',
 					verticalAlign: 'top',
 				},
+				'& th:first-of-type': { textAlign: 'left' },
 				'& tbody th': { fontWeight: 400 },
 			}}
 		>
@@ -68,30 +67,24 @@ function Numbers({ head, rows }: Chart['table']) {
 		</Box>
 	)
 }
-function Drawing({ chart }: { chart: Chart }) {
-	const drawn = useMemo(
-		() =>
-			elementOf(
-				new DOMParser().parseFromString(chartSvg(chart, look), 'image/svg+xml').documentElement,
-				0,
-			),
-		[chart],
-	)
+function Drawn({ chart }: { chart: Chart }) {
+	const box = useRef<HTMLDivElement>(null)
+	const room = useRoom(box)
+	const widthPt = room
+		? Math.round(
+				Math.min(mostWidthPt, Math.max(leastWidthPt, (room.width * fontSize) / room.letter)),
+			)
+		: firstWidthPt
+	const svg = useMemo(() => chartSvg(chart, { colour, widthPt, heightPt }), [chart, widthPt])
 	return (
-		<Box
-			role="img"
-			aria-label={chart.alternative}
-			sx={{
-				p: 1,
-				bgcolor: '#ffffff',
-				border: 1,
-				borderColor: 'divider',
-				borderRadius: 1,
-				'& svg': { display: 'block', width: '100%', height: 'auto' },
-				'& text': { fontFamily: "'Noto Sans', sans-serif" },
-			}}
-		>
-			{drawn}
+		<Box sx={{ ...screenInk, p: 1, borderRadius: 1 }}>
+			<Box ref={box} sx={{ fontSize: '0.875rem' }}>
+				<Drawing
+					svg={svg}
+					alternative={chart.alternative}
+					sx={{ '& svg': { display: 'block', width: '100%', height: 'auto' } }}
+				/>
+			</Box>
 		</Box>
 	)
 }
@@ -103,7 +96,7 @@ export function ChartView({ chart }: { chart: Chart }) {
 			<Typography component="figcaption" variant="h3" sx={{ mb: 0.5 }}>
 				{chart.title}
 			</Typography>
-			<Drawing chart={chart} />
+			<Drawn chart={chart} />
 			<Button
 				variant="text"
 				size="small"

@@ -1,16 +1,22 @@
 /**
- * A drawing of the engine as an element of the page, so that its words stand in our own type; a
- * picture of its own could not reach the fonts of the page.
+ * A drawing of the engine as an element of the page, so that its words stand in our own type and
+ * its inks can follow the look; a picture of its own could reach neither.
  */
-import { Box } from '@mui/material'
+import { Box, type SxProps } from '@mui/material'
 import { useCallback } from 'react'
 
 const svgSpace = 'xmlns="http://www.w3.org/2000/svg"'
 const spaced = (svg: string): string =>
 	/xmlns=/.test(svg) ? svg : svg.replace('<svg', `<svg ${svgSpace}`)
 
-/** Drawings come from the engine, or from a kept page whose reader refused scripts in them. */
-export function Drawing({ svg, alternative }: { svg: string; alternative: string }) {
+interface DrawingProps {
+	/** from the engine, or from a kept page whose reader refused scripts in them */
+	svg: string
+	alternative: string
+	/** how it is set, beside its own type */
+	sx?: SxProps
+}
+export function Drawing({ svg, alternative, sx }: DrawingProps) {
 	const draw = useCallback(
 		(box: HTMLElement | null) => {
 			if (!box) return
@@ -30,10 +36,13 @@ export function Drawing({ svg, alternative }: { svg: string; alternative: string
 			ref={draw}
 			role="img"
 			aria-label={alternative}
-			sx={{
-				'& svg': { maxWidth: '100%', height: 'auto', display: 'block' },
-				'& svg text': { fontFamily: 'inherit' },
-			}}
+			sx={[
+				{
+					'& svg': { maxWidth: '100%', height: 'auto', display: 'block' },
+					'& svg text': { fontFamily: 'inherit' },
+				},
+				...(Array.isArray(sx) ? sx : [sx]),
+			]}
 		/>
 	)
 }

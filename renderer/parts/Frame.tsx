@@ -14,8 +14,12 @@ interface FrameProps {
 	ways: readonly { title: string; to: string }[]
 	lock: () => void
 	trouble: string
+	/** the first part of the address: its way is marked */
+	here: string
 	/** the page takes the whole width */
 	wide: boolean
+	/** the page fits itself to the window and scrolls within */
+	fits: boolean
 	children: ReactNode
 }
 const way = {
@@ -25,8 +29,10 @@ const way = {
 	px: 1,
 	fontSize: '0.95rem',
 	fontWeight: 600,
-	borderRadius: 1,
 	whiteSpace: 'nowrap',
+	borderBottom: 3,
+	borderColor: 'transparent',
+	'&[aria-current]': { color: 'text.primary', borderColor: 'primary.main' },
 }
 const edge = { width: '100%', maxWidth: 1880, mx: 'auto', px: { xs: 2, sm: 3 } }
 /** What is read keeps lines that the eye can follow; a page that is worked in takes the window. */
@@ -112,7 +118,7 @@ function Names({ status }: Pick<FrameProps, 'status'>) {
 		</>
 	)
 }
-function Ways({ ways }: Pick<FrameProps, 'ways'>) {
+function Ways({ ways, here }: Pick<FrameProps, 'ways' | 'here'>) {
 	return (
 		<Box
 			component="nav"
@@ -125,7 +131,13 @@ function Ways({ ways }: Pick<FrameProps, 'ways'>) {
 			}}
 		>
 			{ways.map(({ title, to }) => (
-				<Link key={to} href={to} underline="hover" sx={way}>
+				<Link
+					key={to}
+					href={to}
+					underline="hover"
+					aria-current={to === `#/${here}` ? 'page' : undefined}
+					sx={way}
+				>
 					{title}
 				</Link>
 			))}
@@ -153,7 +165,7 @@ function Working({ status, lock }: Pick<FrameProps, 'status' | 'lock'>) {
 		</>
 	)
 }
-function Head({ status, ways, lock }: Omit<FrameProps, 'trouble' | 'children' | 'wide'>) {
+function Head({ status, ways, here, lock }: Pick<FrameProps, 'status' | 'ways' | 'here' | 'lock'>) {
 	const open = status?.state === 'open'
 	return (
 		<Box
@@ -181,7 +193,7 @@ function Head({ status, ways, lock }: Omit<FrameProps, 'trouble' | 'children' | 
 			>
 				<Names status={status} />
 				<Box sx={{ flexGrow: 1 }} />
-				{open && <Ways ways={ways} />}
+				{open && <Ways ways={ways} here={here} />}
 				{open && <Working status={status} lock={lock} />}
 			</Box>
 		</Box>
@@ -204,13 +216,13 @@ function Warnings({ status, trouble }: Pick<FrameProps, 'status' | 'trouble'>) {
 		</Box>
 	)
 }
-function Foot({ version, wide }: { version: string | undefined; wide: boolean }) {
+function Foot({ version, fits }: { version: string | undefined; fits: boolean }) {
 	return (
 		<Box component="footer" sx={{ borderTop: 1, borderColor: 'divider', displayPrint: 'none' }}>
 			<Box
 				sx={{
 					...edge,
-					py: wide ? 0.5 : 1.5,
+					py: fits ? 0.5 : 1.5,
 					display: 'flex',
 					flexWrap: 'wrap',
 					justifyContent: 'space-between',
@@ -218,7 +230,7 @@ function Foot({ version, wide }: { version: string | undefined; wide: boolean })
 				}}
 			>
 				<Typography variant="body2" color="textSecondary">
-					Suggestions for the registered practitioner. Check the basis; decide yourself.
+					Proposals for the registered practitioner. Check the basis; decide yourself.
 				</Typography>
 				{version !== undefined && (
 					<Typography variant="body2" color="textSecondary">
@@ -229,7 +241,7 @@ function Foot({ version, wide }: { version: string | undefined; wide: boolean })
 		</Box>
 	)
 }
-export function Frame({ status, ways, lock, trouble, wide, children }: FrameProps) {
+export function Frame({ status, ways, here, lock, trouble, wide, fits, children }: FrameProps) {
 	return (
 		<Box
 			sx={{
@@ -242,7 +254,7 @@ export function Frame({ status, ways, lock, trouble, wide, children }: FrameProp
 			}}
 		>
 			<SkipToContent />
-			<Head status={status} ways={ways} lock={lock} />
+			<Head status={status} ways={ways} here={here} lock={lock} />
 			<Box
 				component="main"
 				id="main"
@@ -251,7 +263,7 @@ export function Frame({ status, ways, lock, trouble, wide, children }: FrameProp
 					...edge,
 					maxWidth: wide ? edge.maxWidth : readingWidth,
 					flexGrow: 1,
-					py: wide ? 0 : 3,
+					py: fits ? 0 : 3,
 					containerType: 'inline-size',
 					'@media print': { containerType: 'normal', maxWidth: 'none', p: 0 },
 				}}
@@ -260,7 +272,7 @@ export function Frame({ status, ways, lock, trouble, wide, children }: FrameProp
 				<Warnings status={status} trouble={trouble} />
 				{children}
 			</Box>
-			<Foot version={status?.version} wide={wide} />
+			<Foot version={status?.version} fits={fits} />
 		</Box>
 	)
 }

@@ -123,6 +123,8 @@ export function ReportPreview({ beside, ...props }: PreviewProps & { beside: boo
 							top: 'calc(var(--walk-head, 0rem) + 8px)',
 							maxHeight: 'calc(100vh - var(--walk-head, 0rem) - var(--walk-foot, 0rem) - 16px)',
 							overflow: 'auto',
+							// the page is as wide as what scrolls it: its ring stands inside
+							'& [tabindex]:focus-visible': { outlineOffset: '-3px' },
 						}
 					: {}
 			}

@@ -11,7 +11,16 @@ interface RoomPage {
 }
 export function RoomNav({ label, pages }: { label: string; pages: readonly RoomPage[] }) {
 	return (
-		<Box component="nav" aria-label={label} sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
+		<Box
+			component="nav"
+			aria-label={label}
+			sx={{
+				display: 'flex',
+				flexWrap: 'wrap',
+				columnGap: 3,
+				mt: 1,
+			}}
+		>
 			{pages.map(({ to, title, here }) => (
 				<Link
 					key={to}
@@ -22,8 +31,9 @@ export function RoomNav({ label, pages }: { label: string; pages: readonly RoomP
 						display: 'inline-flex',
 						alignItems: 'center',
 						minHeight: 44,
-						px: 1.5,
+						mb: '-1px',
 						fontWeight: 600,
+						color: here ? 'text.primary' : 'primary.main',
 						borderBottom: 3,
 						borderColor: here ? 'primary.main' : 'transparent',
 					}}

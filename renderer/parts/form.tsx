@@ -1,9 +1,10 @@
 /** Labelled native inputs for the short forms, and the one way an error is shown and worded. */
-import { Alert, Box, Paper, type SxProps, TextField, Typography } from '@mui/material'
+import { Alert, Box, type SxProps, TextField } from '@mui/material'
 import { type FormEvent, type ReactNode, useEffect } from 'react'
 import { HostRefusal } from '../host.ts'
 import { askStatusAgain } from '../query.ts'
 import { DateField } from './DateField.tsx'
+import { Panel } from './panels.tsx'
 
 interface FieldProps {
 	label: string
@@ -126,7 +127,7 @@ export function Form({
 	)
 }
 
-/** A titled sheet of fields, two columns where the window is wide enough. */
+/** A titled part with fields, two columns where the window is wide enough, none wider than is read. */
 export function Sheet({
 	title,
 	hint,
@@ -137,25 +138,19 @@ export function Sheet({
 	children: ReactNode
 }) {
 	return (
-		<Paper component="section" variant="outlined" sx={{ p: { xs: 2, sm: 3 } }}>
-			<Typography variant="h2">{title}</Typography>
-			{hint && (
-				<Typography color="textSecondary" sx={{ mt: 0.5 }}>
-					{hint}
-				</Typography>
-			)}
+		<Panel title={title} hint={hint}>
 			<Box
 				sx={{
 					display: 'grid',
-					gridTemplateColumns: { xs: '1fr', md: '1fr 1fr' },
-					gap: 2.5,
-					mt: 2.5,
+					gridTemplateColumns: { xs: 'minmax(0, 1fr)', md: 'repeat(2, minmax(0, 1fr))' },
+					gap: 2,
 					alignItems: 'start',
+					maxWidth: '52rem',
 				}}
 			>
 				{children}
 			</Box>
-		</Paper>
+		</Panel>
 	)
 }
 

@@ -9,6 +9,7 @@ import { expect, type Page, test } from '@playwright/test'
 import { axe } from './axe.ts'
 import { agreeOnSign, settleQuestions, signButton, still } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
+import { cutRing } from './ring.ts'
 import { type Look, looks, put, tour } from './tour.ts'
 
 /**
@@ -117,6 +118,8 @@ async function walk(page: Page, where: string): Promise<string[]> {
 		const { wrong, mark } = await focusNow(page)
 		if (mark === '') return found
 		if (wrong) found.push(`${where}: ${wrong}`)
+		const cut = await cutRing(page)
+		if (cut) found.push(`${where}: ${cut}`)
 		// a dialog of one field keeps the focus there, and Escape leaves it
 		stuck = mark === before && (await page.getByRole('dialog').count()) === 0 ? stuck + 1 : 0
 		if (stuck > 1) return [...found, `${where}: the focus is trapped`]

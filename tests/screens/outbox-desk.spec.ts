@@ -259,7 +259,7 @@ test(
 						'date,Sex\n7,Ada,Fieldling,2010-01-02,f\n9,Bea,Moorland,2010-05-06,f',
 				)
 			await button(page, 'Look at the roster').press('Enter')
-			await button(page, 'Take in and open the board').press('Enter')
+			await button(page, 'Import and open the board').press('Enter')
 			await expect(page.getByRole('table', { name: 'Board' })).toBeVisible()
 			await expect(page.getByRole('group', { name: 'Station at this desk' })).toHaveCount(0)
 			await expect(page.getByRole('button', { name: 'Write the reports' })).toHaveCount(0)

@@ -33,7 +33,7 @@ test('from the signed report to the delivery report', async ({ page }) => {
 			page.getByRole('navigation', { name: 'Workstation' }).getByRole('link', { name: 'Outbox' }),
 		)
 		await expect(page.getByRole('heading', { level: 1, name: 'Outbox' })).toBeFocused()
-		await expect(page.getByText('Nothing here.')).toBeVisible()
+		await expect(page.getByText(/^No document is on its way/)).toBeVisible()
 
 		// the mail server: without encryption only in so many words
 		await press(page, link(page, 'Mail settings'))

@@ -111,7 +111,7 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	await expect(page.getByRole('row', { name: /Siskin Room/ })).toContainText('8 mm')
 
 	// a table with one bad row: named before anything changes, the good rows taken in
-	await tabTo(page, button(page, 'Take in a table (CSV)'))
+	await tabTo(page, button(page, 'Import a table (CSV)'))
 	await page.keyboard.press('Enter')
 	await page.getByLabel('CSV file').setInputFiles({
 		name: 'from-the-shop.csv',
@@ -124,11 +124,11 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	await expect(bad).toContainText('massG')
 	await expect(bad).toContainText('"heavy"')
 	await expect(page.getByText('Nothing has been changed yet')).toBeVisible()
-	await expect(page.getByRole('table', { name: 'Models to take in' })).toContainText('Wren Turf')
+	await expect(page.getByRole('table', { name: 'Models to import' })).toContainText('Wren Turf')
 	await shot(page, 'import')
-	await tabTo(page, button(page, 'Take in these rows'))
+	await tabTo(page, button(page, 'Import these rows'))
 	await page.keyboard.press('Enter')
-	await expect(page.getByText('Taken in from from-the-shop.csv: 1 new, 0 replaced.')).toBeVisible()
+	await expect(page.getByText('Imported from from-the-shop.csv: 1 new, 0 replaced.')).toBeVisible()
 	await expect(page.getByRole('row', { name: /Wren Turf/ })).toBeVisible()
 	await expect(page.getByRole('row', { name: /Owl Firm/ })).toHaveCount(0)
 
@@ -159,9 +159,11 @@ test('a model is added, a table taken in, and both are matched', async ({ page }
 	expect(csv).toContain('wren-turf-copy')
 
 	await page.getByRole('link', { name: 'How to measure' }).press('Enter')
-	await expect(
-		page.getByRole('heading', { level: 1, name: 'How to measure a model' }),
-	).toBeFocused()
+	await expect(page.getByRole('heading', { level: 1, name: 'Shelf' })).toBeFocused()
+	await expect(page.getByRole('link', { name: 'How to measure' })).toHaveAttribute(
+		'aria-current',
+		'page',
+	)
 	expect(await page.getByRole('img', { name: /inside, along the liner/ }).count()).toBe(1)
 	await shot(page, 'guide')
 

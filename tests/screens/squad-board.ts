@@ -70,12 +70,12 @@ export async function takeRoster(page: Page, shot: Shot): Promise<string> {
 		page.getByText('Row 12, sex: not known, given "boyish"', { exact: false }),
 	).toBeVisible()
 	await expect(page.getByText('37 players can be taken in, 3 problems.')).toBeVisible()
-	await expect(page.getByRole('button', { name: 'Take in and open the board' })).toBeDisabled()
+	await expect(page.getByRole('button', { name: 'Import and open the board' })).toBeDisabled()
 	await shot('roster-errors')
 	await page.getByLabel('Roster', { exact: true }).fill(roster)
 	await page.getByRole('button', { name: 'Look at the roster' }).press('Enter')
 	await expect(page.getByText('40 players can be taken in, 0 problems.')).toBeVisible()
-	await expect(page.getByRole('button', { name: 'Take in and open the board' })).toBeDisabled()
+	await expect(page.getByRole('button', { name: 'Import and open the board' })).toBeDisabled()
 	for (const number of swapped)
 		await page
 			.getByRole('radiogroup', {
@@ -83,7 +83,7 @@ export async function takeRoster(page: Page, shot: Shot): Promise<string> {
 			})
 			.getByRole('radio', { name: /^Yes, this is/ })
 			.press('Space')
-	await page.getByRole('button', { name: 'Take in and open the board' }).press('Enter')
+	await page.getByRole('button', { name: 'Import and open the board' }).press('Enter')
 	await expect(board(page)).toBeVisible()
 	await expect(
 		page.getByRole('status').filter({ hasText: '40 players: 40 expected' }),

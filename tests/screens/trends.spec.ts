@@ -75,8 +75,9 @@ test('each number of the trends is right, and each chart has its words', async (
 			location.hash = to
 		}, `#/trends/${playerId}`)
 		await expect(
-			page.getByText('Perrin Trendwick, 3 visits; the last one is a draft, not signed'),
+			page.getByRole('heading', { level: 1, name: 'Trends of Perrin Trendwick' }),
 		).toBeVisible()
+		await expect(page.getByText('3 visits; the last one is a draft, not signed')).toBeVisible()
 
 		// what really changed: since the visit before, against the smallest real change of one examiner
 		const changed = page

@@ -1,5 +1,5 @@
 /** Every condition of the list: what it is called, and what it asks. */
-import { Box, Paper, Typography } from '@mui/material'
+import { Box, Typography } from '@mui/material'
 import { findConditions } from '../../../shared/engine/conditions/find.ts'
 import { otherNames } from '../../../shared/engine/words/en/asked.ts'
 import { conditionWords } from '../../../shared/engine/words/en/conditions.table.ts'
@@ -12,7 +12,7 @@ export function ConditionsTold({ find }: { find: string }) {
 	// the ages shown are those of the clinic's protocol
 	useReading('protocol in force', {}, ['protocol.get'], loadProtocol)
 	return (
-		<Paper variant="outlined" sx={{ px: 2 }}>
+		<Box>
 			{findConditions(find).map(({ condition }) => {
 				const { name, synonyms } = conditionWords[condition]
 				return (
@@ -34,6 +34,6 @@ export function ConditionsTold({ find }: { find: string }) {
 					</Box>
 				)
 			})}
-		</Paper>
+		</Box>
 	)
 }

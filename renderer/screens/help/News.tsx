@@ -1,7 +1,8 @@
 /** What a user notices in each release, from the list that is kept by hand. */
-import { Box, Paper, Typography } from '@mui/material'
+import { Box, Typography } from '@mui/material'
 import changes from '../../../assets/changes.md?raw'
 import { type ChangeGroup, releasesOf } from '../../parts/help/changes.ts'
+import { Panel } from '../../parts/panels.tsx'
 
 function Group({ title, items }: ChangeGroup) {
 	return (
@@ -22,11 +23,10 @@ function Group({ title, items }: ChangeGroup) {
 /** The newest release first. */
 export function News() {
 	return releasesOf(changes).map(({ title, groups }) => (
-		<Paper key={title} component="section" variant="outlined" sx={{ p: 2 }}>
-			<Typography variant="h2">{title}</Typography>
+		<Panel key={title} title={title}>
 			{groups.map((group) => (
 				<Group key={group.title} {...group} />
 			))}
-		</Paper>
+		</Panel>
 	))
 }

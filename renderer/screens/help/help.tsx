@@ -1,5 +1,5 @@
 /** Help without a network: how each measure is taken, the conditions, the terms, the shortcuts, what is new. */
-import { Box, Paper, Stack, Typography } from '@mui/material'
+import { Box, Typography } from '@mui/material'
 import { useState } from 'react'
 import { findConditions } from '../../../shared/engine/conditions/find.ts'
 import { glossary } from '../../../shared/engine/words/words.ts'
@@ -8,7 +8,8 @@ import { Field } from '../../parts/form.tsx'
 import { MeasureHelpCard } from '../../parts/help/Help.tsx'
 import { measureHelp } from '../../parts/help/topic.ts'
 import { KeySheet } from '../../parts/KeySheet.tsx'
-import { RoomNav } from '../../parts/RoomNav.tsx'
+import { Page } from '../../parts/Page.tsx'
+import { Panel } from '../../parts/panels.tsx'
 import { useReading } from '../../query.ts'
 import { ConditionsTold } from './ConditionsTold.tsx'
 import { News } from './News.tsx'
@@ -27,12 +28,9 @@ function Measures({ find }: { find: string }) {
 	// the errors shown are those of the clinic's protocol
 	useReading('protocol in force', {}, ['protocol.get'], loadProtocol)
 	return measuresThatFit(find).map(([key, help]) => (
-		<Paper key={key} component="section" variant="outlined" sx={{ p: 2 }}>
-			<Typography variant="h2" sx={{ mb: 1 }}>
-				{help.title}
-			</Typography>
+		<Panel key={key} title={help.title}>
 			<MeasureHelpCard help={help} />
-		</Paper>
+		</Panel>
 	))
 }
 const measuresThatFit = (find: string) =>
@@ -42,27 +40,26 @@ const termsThatFit = (find: string) =>
 
 function Terms({ find }: { find: string }) {
 	return (
-		<Paper variant="outlined" sx={{ p: 2 }}>
-			<Box
-				component="dl"
-				sx={{
-					m: 0,
-					display: 'grid',
-					gridTemplateColumns: { xs: '1fr', sm: 'max-content 1fr' },
-					columnGap: 3,
-					rowGap: 1,
-				}}
-			>
-				{termsThatFit(find).map(({ term, words }) => [
-					<Box component="dt" key={term} sx={{ fontWeight: 600 }}>
-						{term}
-					</Box>,
-					<Box component="dd" key={`${term} words`} sx={{ m: 0 }}>
-						{words}
-					</Box>,
-				])}
-			</Box>
-		</Paper>
+		<Box
+			component="dl"
+			sx={{
+				m: 0,
+				maxWidth: '60rem',
+				display: 'grid',
+				gridTemplateColumns: { xs: '1fr', sm: 'max-content 1fr' },
+				columnGap: 3,
+				rowGap: 1,
+			}}
+		>
+			{termsThatFit(find).map(({ term, words }) => [
+				<Box component="dt" key={term} sx={{ fontWeight: 600 }}>
+					{term}
+				</Box>,
+				<Box component="dd" key={`${term} words`} sx={{ m: 0 }}>
+					{words}
+				</Box>,
+			])}
+		</Box>
 	)
 }
 /** What can be looked through: how to draw it, and how much of it fits. */
@@ -103,15 +100,16 @@ export function HelpScreen({ page }: { page: string | undefined }) {
 	const now = pages.find(([name]) => name === page)?.[0] ?? 'measures'
 	const [find, setFind] = useState('')
 	return (
-		<Stack spacing={3}>
-			<Typography variant="h1">Help</Typography>
-			<RoomNav
-				label="Help"
-				pages={pages.map(([name, title]) => ({ to: `#/help/${name}`, title, here: name === now }))}
-			/>
+		<Page
+			title="Help"
+			room={{
+				label: 'Help',
+				pages: pages.map(([name, title]) => ({ to: `#/help/${name}`, title, here: name === now })),
+			}}
+		>
 			{now === 'keys' ? <KeySheet /> : null}
 			{now === 'news' ? <News /> : null}
 			{isLooked(now) ? <Finding page={now} find={find} setFind={setFind} /> : null}
-		</Stack>
+		</Page>
 	)
 }

@@ -1,12 +1,14 @@
 /** The queue: what is uncertain, what waits to be sent, and every document on its way. */
 import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
 import { useEffect } from 'react'
+import { navigate } from 'wouter/use-hash-location'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
 import { channelWords, kindWords } from '../../../shared/desk/outbox/item.ts'
 import { Refused } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Outcome } from '../../parts/form.tsx'
+import { Empty } from '../../parts/Page.tsx'
 import { Panel, Rows, timeWords } from '../../parts/panels.tsx'
 import { change, type HostAction, type HostAnswer, useHostAction } from '../../query.ts'
 import { filterTitles, firstFilter, shownItems } from './filters.ts'
@@ -105,10 +107,13 @@ function Items({ items, filter }: { items: readonly OutboxView[]; filter: string
 		<Rows
 			label="Outbox"
 			empty={
-				filter === '' || filter === firstFilter
-					? 'Nothing here. Choose Prepare a document to begin.'
-					: `Nothing here is ${filter.toLowerCase()}. Choose ${firstFilter} to see the rest.`
+				filter === '' || filter === firstFilter ? (
+					<NothingYet />
+				) : (
+					`Nothing here is ${filter.toLowerCase()}. Choose ${firstFilter} to see the rest.`
+				)
 			}
+			figures={['Age']}
 			heads={heads}
 			rows={items.map((item) => ({
 				key: item.itemId,
@@ -127,6 +132,16 @@ function Items({ items, filter }: { items: readonly OutboxView[]; filter: string
 		/>
 	)
 }
+const NothingYet = () => (
+	<Empty
+		says="No document is on its way. Prepare one from a signed visit: it is checked here before it leaves."
+		act={
+			<Button variant="contained" onClick={() => navigate('/outbox/prepare')}>
+				Prepare a document
+			</Button>
+		}
+	/>
+)
 interface OfItem {
 	item: OutboxView
 }

@@ -2,11 +2,11 @@
  * The outbox room: the queue, one item beside its page, preparing, delivery reports, mail settings,
  * sent in error.
  */
-import { Box, Button, Stack, Typography } from '@mui/material'
+import { Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
 import { navigate } from 'wouter/use-hash-location'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { RoomNav } from '../../parts/RoomNav.tsx'
+import { Page } from '../../parts/Page.tsx'
 import { type HostAnswer, useHost } from '../../query.ts'
 import { Breaches } from './Breaches.tsx'
 import { firstFilter, waitingCounts } from './filters.ts'
@@ -38,16 +38,17 @@ export function OutboxScreen({ page = 'queue', item, person }: OutboxScreenProps
 	const list = useHost('outbox.list', {}, { againAfterMs: () => lookEveryMs })
 	const [filter, setFilter] = useState(firstFilter)
 	return (
-		<Stack spacing={3}>
-			<Typography variant="h1">Outbox</Typography>
-			<RoomNav
-				label="Outbox"
-				pages={pages.map(([name, title]) => ({
+		<Page
+			title="Outbox"
+			room={{
+				label: 'Outbox',
+				pages: pages.map(([name, title]) => ({
 					to: name === 'queue' ? '#/outbox' : `#/outbox/${name}`,
 					title,
 					here: name === page || (name === 'prepare' && page === 'player'),
-				}))}
-			/>
+				})),
+			}}
+		>
 			{list.value && page !== 'item' && (
 				<Waiting
 					items={list.value.items}
@@ -58,7 +59,7 @@ export function OutboxScreen({ page = 'queue', item, person }: OutboxScreenProps
 				/>
 			)}
 			<OutboxPage {...{ page, item, person, list, filter, setFilter }} />
-		</Stack>
+		</Page>
 	)
 }
 

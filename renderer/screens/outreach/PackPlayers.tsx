@@ -72,6 +72,8 @@ export function PackPlayers({
 					borderColor: 'divider',
 					borderRadius: 1,
 					px: 2,
+					py: 0.75,
+					maxWidth: '52rem',
 				}}
 			>
 				{total !== undefined && cards.length === 0 && (

@@ -2,10 +2,11 @@
  * Outreach: packs that go out, what a laptop carries, coming home, and what is still to be
  * answered.
  */
-import { Alert, Stack, Typography } from '@mui/material'
+import { Alert } from '@mui/material'
 import { Answered } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
 import { counted } from '../../parts/Needs.tsx'
+import { Page } from '../../parts/Page.tsx'
 import { Panel, Rows, timeWords } from '../../parts/panels.tsx'
 import { may, type PersonRole } from '../../parts/roles.ts'
 import { useHost } from '../../query.ts'
@@ -92,8 +93,10 @@ function ForThoseWhoAssess({ role }: { role: PersonRole }) {
  */
 export function Outreach({ role }: { role: PersonRole }) {
 	return (
-		<Stack spacing={3}>
-			<Typography variant="h1">Outreach</Typography>
+		<Page
+			title="Outreach"
+			line="Players and shelf go out on a laptop in a sealed pack, and what was measured comes home."
+		>
 			{role === 'reception' ? (
 				<Alert severity="info">
 					Packs are made, carried and brought home by those who assess. Ask a clinician, or hand
@@ -102,6 +105,6 @@ export function Outreach({ role }: { role: PersonRole }) {
 			) : (
 				<ForThoseWhoAssess role={role} />
 			)}
-		</Stack>
+		</Page>
 	)
 }

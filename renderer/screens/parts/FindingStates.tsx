@@ -21,7 +21,7 @@ const workings = workingsOf(assessment, ['sizing', 'ankle'])
 const dot = {
 	svg:
 		'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 40">' +
-		'<circle cx="20" cy="20" r="15"/></svg>',
+		'<circle cx="20" cy="20" r="15" fill="#1d2726"/></svg>',
 	alternative: 'A dot, for want of a picture.',
 }
 const pastedRows = [

@@ -1,17 +1,19 @@
 /** Sheets, tables, ways and shortcuts. */
 import { Button } from '@mui/material'
 import { KeySheet } from '../../parts/KeySheet.tsx'
+import { Empty } from '../../parts/Page.tsx'
 import { acts, Panel, Rows, Way } from '../../parts/panels.tsx'
 import { RoomNav } from '../../parts/RoomNav.tsx'
 import { Specimen } from './Specimen.tsx'
 import { longName } from './sample.ts'
 
-const heads = ['Name', 'Born', acts]
+const heads = ['Name', 'Born', 'Pairs', acts]
 const rows = ['Sample Player', longName].map((name) => ({
 	key: name,
 	cells: [
 		name,
 		'2 April 2012',
+		name.length,
 		<Button key="act" size="small" variant="outlined" aria-label={`Open ${name}`}>
 			Open
 		</Button>,
@@ -32,6 +34,25 @@ export function PanelStates() {
 						),
 					},
 					{ name: 'without a title', part: <Panel title="">Inside</Panel> },
+					{
+						name: 'with something beside its title',
+						part: (
+							<Panel title="Sample" beside={<Way to="#/players">All players</Way>}>
+								Inside
+							</Panel>
+						),
+					},
+					{
+						name: 'empty, with the way to begin',
+						part: (
+							<Panel title="Sample">
+								<Empty
+									says="Nothing yet. What is added stands here."
+									act={<Button variant="contained">Add a sample</Button>}
+								/>
+							</Panel>
+						),
+					},
 				]}
 			/>
 			<Specimen
@@ -39,7 +60,15 @@ export function PanelStates() {
 				states={[
 					{
 						name: 'two rows, one too long',
-						part: <Rows label="Sample rows" heads={heads} rows={rows} empty="Nobody yet." />,
+						part: (
+							<Rows
+								label="Sample rows"
+								heads={heads}
+								figures={['Pairs']}
+								rows={rows}
+								empty="Nobody yet."
+							/>
+						),
 					},
 					{
 						name: 'empty',

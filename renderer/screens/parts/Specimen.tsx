@@ -1,6 +1,7 @@
 /** One part in one of its states, under the name of the state. */
-import { Box, Paper, Typography } from '@mui/material'
+import { Box, Typography } from '@mui/material'
 import type { ReactNode } from 'react'
+import { Panel } from '../../parts/panels.tsx'
 
 export interface State {
 	/** 'refused, with a value from before' */
@@ -9,10 +10,7 @@ export interface State {
 }
 export function Specimen({ part, states }: { part: string; states: readonly State[] }) {
 	return (
-		<Paper component="section" aria-label={part} variant="outlined" sx={{ p: 2 }}>
-			<Typography variant="h2" sx={{ mb: 1 }}>
-				{part}
-			</Typography>
+		<Panel named title={part}>
 			<Box
 				sx={{
 					display: 'grid',
@@ -29,6 +27,6 @@ export function Specimen({ part, states }: { part: string; states: readonly Stat
 					</Box>
 				))}
 			</Box>
-		</Paper>
+		</Panel>
 	)
 }

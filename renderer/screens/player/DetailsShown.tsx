@@ -3,8 +3,9 @@ import { Alert, Typography } from '@mui/material'
 import { nameProblems } from '../../../shared/engine/visit/names.ts'
 import { fullPaperName } from '../../../shared/engine/words/names.ts'
 import { dayInWords } from '../../parts/dates.ts'
+import { Panel } from '../../parts/panels.tsx'
 import type { Player } from './details.ts'
-import { Facts, Part } from './Part.tsx'
+import { Facts } from './Facts.tsx'
 
 /** Names of before that no page can print: said here, not first when a report is drawn. */
 function Unprintable({ player }: { player: Player }) {
@@ -32,7 +33,7 @@ export function DetailsShown({ player }: { player: Player }) {
 	]
 	const known = facts.flatMap(([name, says]): [string, string][] => (says ? [[name, says]] : []))
 	return (
-		<Part title="Details">
+		<Panel named title="Details">
 			<Unprintable player={player} />
 			<Facts facts={known} />
 			{!email && !phone && !guardian?.email && !guardian?.phone && (
@@ -40,6 +41,6 @@ export function DetailsShown({ player }: { player: Player }) {
 					No e-mail and no phone on record.
 				</Typography>
 			)}
-		</Part>
+		</Panel>
 	)
 }

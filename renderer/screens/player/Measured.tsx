@@ -7,12 +7,15 @@ import {
 	type TableCellProps,
 	TableHead,
 	TableRow,
+	Typography,
 } from '@mui/material'
 import type { ReactNode } from 'react'
 import type { SummaryPair, SummarySizes } from '../../../shared/desk/players/summary.ts'
 import { shown } from '../../../shared/engine/words/words.ts'
 import { dayInWords } from '../../parts/dates.ts'
-import { Empty, Part } from './Part.tsx'
+import { Empty } from '../../parts/Page.tsx'
+import { Panel } from '../../parts/panels.tsx'
+import { scrollsX } from '../../parts/scrollsX.ts'
 
 type Verdict = NonNullable<SummaryPair['verdict']>
 const verdicts: Readonly<Record<Verdict, string>> = {
@@ -37,7 +40,7 @@ const Figure = (props: TableCellProps) => (
 )
 function Figures({ label, children }: { label: string; children: ReactNode }) {
 	return (
-		<Box sx={{ overflowX: 'auto' }} tabIndex={0} role="region" aria-label={label}>
+		<Box sx={scrollsX} tabIndex={0} role="region" aria-label={label}>
 			<Table
 				size="small"
 				aria-label={label}
@@ -51,16 +54,18 @@ function Figures({ label, children }: { label: string; children: ReactNode }) {
 export function Pairs({ pairs, hasVisits }: { pairs: readonly SummaryPair[]; hasVisits: boolean }) {
 	if (pairs.length === 0)
 		return (
-			<Part title="Pairs owned">
-				<Empty>
-					{hasVisits
-						? 'No pair was recorded at the last visit.'
-						: 'Each pair stands here with its room, what to do with it, and until when.'}
-				</Empty>
-			</Part>
+			<Panel named title="Pairs owned">
+				<Empty
+					says={
+						hasVisits
+							? 'No pair was recorded at the last visit.'
+							: 'Each pair stands here with its room, what to do with it, and until when.'
+					}
+				/>
+			</Panel>
 		)
 	return (
-		<Part title="Pairs owned">
+		<Panel named title="Pairs owned">
 			<Figures label="Pairs owned">
 				<TableHead>
 					<TableRow>
@@ -92,7 +97,7 @@ export function Pairs({ pairs, hasVisits }: { pairs: readonly SummaryPair[]; has
 					))}
 				</TableBody>
 			</Figures>
-		</Part>
+		</Panel>
 	)
 }
 const length = (mm: number | undefined): string => (mm === undefined ? '' : shown(mm))
@@ -101,21 +106,21 @@ export function Sizes({ sizes }: { sizes: readonly SummarySizes[] }) {
 	const [last] = sizes
 	if (!last)
 		return (
-			<Part title="Sizes over time">
-				<Empty>Foot lengths and inside length stand here once the feet are measured.</Empty>
-			</Part>
+			<Panel named title="Sizes over time">
+				<Empty says="Foot lengths and inside length stand here once the feet are measured." />
+			</Panel>
 		)
 	if (sizes.length === 1)
 		return (
-			<Part title="Sizes over time">
-				<Empty>
+			<Panel named title="Sizes over time">
+				<Typography>
 					Measured once, {dayInWords(last.visitDate)}: left {length(last.leftMm) || 'not measured'},
 					right {length(last.rightMm) || 'not measured'}, in mm. The next visit stands beside it.
-				</Empty>
-			</Part>
+				</Typography>
+			</Panel>
 		)
 	return (
-		<Part title="Sizes over time">
+		<Panel named title="Sizes over time">
 			<Figures label="Sizes over time">
 				<TableHead>
 					<TableRow>
@@ -142,6 +147,6 @@ export function Sizes({ sizes }: { sizes: readonly SummarySizes[] }) {
 					))}
 				</TableBody>
 			</Figures>
-		</Part>
+		</Panel>
 	)
 }

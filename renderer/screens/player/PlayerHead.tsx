@@ -1,11 +1,12 @@
 /** Who the player is, whom to speak to, and the ways on. */
-import { Box, Button, Typography } from '@mui/material'
-import type { Ref } from 'react'
+import { Button } from '@mui/material'
+import type { ReactNode, Ref } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { goTo } from '../../parts/goTo.ts'
+import { Page } from '../../parts/Page.tsx'
 import type { Player } from './details.ts'
 
 type Draft = OutputOf<'players.open'>['drafts'][number]
@@ -31,6 +32,7 @@ interface HeadProps {
 	editButton: Ref<HTMLButtonElement>
 	edit: () => void
 	assess: () => void
+	children: ReactNode
 }
 export function PlayerHead({
 	known,
@@ -40,42 +42,40 @@ export function PlayerHead({
 	editButton,
 	edit,
 	assess,
+	children,
 }: HeadProps) {
 	const player = known?.player
 	return (
-		<Box
-			sx={{
-				display: 'flex',
-				flexWrap: 'wrap',
-				alignItems: 'center',
-				justifyContent: 'space-between',
-				gap: 2,
-			}}
+		<Page
+			title={player ? fullName(player) : 'New player'}
+			line={player && <Who player={player} />}
+			back={{ to: '#/players', words: 'Back to the list' }}
+			acts={
+				known && (
+					<>
+						<Button
+							variant={treats ? 'text' : 'contained'}
+							ref={editButton}
+							aria-expanded={isEditing}
+							onClick={edit}
+						>
+							Edit details
+						</Button>
+						{treats && <Ways known={known} busy={busy} assess={assess} />}
+					</>
+				)
+			}
 		>
-			<Box sx={{ minWidth: 0 }}>
-				<Typography variant="h1">{player ? fullName(player) : 'New player'}</Typography>
-				{player && <Typography color="textSecondary">{who(player)}</Typography>}
-				{player?.guardian && (
-					<Typography color="textSecondary">{guardianWords(player.guardian)}</Typography>
-				)}
-			</Box>
-			{known && (
-				<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
-					<Button
-						variant={treats ? 'text' : 'contained'}
-						size="large"
-						ref={editButton}
-						aria-expanded={isEditing}
-						onClick={edit}
-					>
-						Edit details
-					</Button>
-					{treats && <Ways known={known} busy={busy} assess={assess} />}
-				</Box>
-			)}
-		</Box>
+			{children}
+		</Page>
 	)
 }
+const Who = ({ player }: { player: Player }) => (
+	<>
+		<div>{who(player)}</div>
+		{player.guardian && <div>{guardianWords(player.guardian)}</div>}
+	</>
+)
 function Ways({
 	known: { playerId, draft },
 	busy,
@@ -83,13 +83,13 @@ function Ways({
 }: Pick<HeadProps, 'busy' | 'assess'> & { known: NonNullable<HeadProps['known']> }) {
 	return (
 		<>
-			<Button variant="outlined" size="large" onClick={() => goTo(`/trends/${playerId}`)}>
+			<Button variant="outlined" onClick={() => goTo(`/trends/${playerId}`)}>
 				Trends
 			</Button>
-			<Button variant="outlined" size="large" onClick={() => goTo(`/season/${playerId}`)}>
+			<Button variant="outlined" onClick={() => goTo(`/season/${playerId}`)}>
 				Season
 			</Button>
-			<Button variant="contained" size="large" disabled={busy} onClick={assess}>
+			<Button variant="contained" disabled={busy} onClick={assess}>
 				{wayOn(draft)}
 			</Button>
 		</>

@@ -1,10 +1,12 @@
 /** What was sent to whom, and how it stands: what needs a person first, then the newest. */
+
 import { Box, Chip, Link, Typography } from '@mui/material'
 import { kindWords, stateWords } from '../../../shared/desk/outbox/item.ts'
 import type { SummarySent } from '../../../shared/desk/players/summary.ts'
 import { dayOfMoment } from '../../parts/dates.ts'
+import { Empty } from '../../parts/Page.tsx'
+import { Panel } from '../../parts/panels.tsx'
 import { may, type PersonRole } from '../../parts/roles.ts'
-import { Empty, Part } from './Part.tsx'
 
 type State = SummarySent['state']
 const tones: Readonly<Partial<Record<State, 'warning' | 'error' | 'success'>>> = {
@@ -73,7 +75,8 @@ export function Sent({
 		</Box>
 	)
 	return (
-		<Part
+		<Panel
+			named
 			title="Sent"
 			beside={
 				role !== undefined &&
@@ -89,9 +92,7 @@ export function Sent({
 			}
 		>
 			{ordered.length === 0 && (
-				<Empty>
-					Nothing was sent yet. Each report and letter stands here with whether it arrived.
-				</Empty>
+				<Empty says="Nothing was sent yet. Each report and letter stands here with whether it arrived." />
 			)}
 			{lines(ordered.slice(0, mostShown))}
 			{more.length > 0 && (
@@ -102,6 +103,6 @@ export function Sent({
 					{lines(more)}
 				</Box>
 			)}
-		</Part>
+		</Panel>
 	)
 }

@@ -4,10 +4,12 @@ import type { ReactNode } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { PlanLine, PlayerSummary } from '../../../shared/desk/players/summary.ts'
 import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
+import { Empty } from '../../parts/Page.tsx'
+import { Panel } from '../../parts/panels.tsx'
 import { may, type PersonRole } from '../../parts/roles.ts'
 import { DetailsShown } from './DetailsShown.tsx'
+import { Facts } from './Facts.tsx'
 import { Pairs, Sizes } from './Measured.tsx'
-import { Empty, Facts, Part } from './Part.tsx'
 import { Sent } from './Sent.tsx'
 
 const lineNames: Readonly<Record<PlanLine['what'], string>> = {
@@ -41,7 +43,8 @@ interface NowProps extends Pick<PlayerSummary, 'plan' | 'troubles'> {
 }
 function Now({ plan, troubles, draft }: NowProps) {
 	return (
-		<Part
+		<Panel
+			named
 			title="Now"
 			beside={
 				plan && (
@@ -61,38 +64,38 @@ function Now({ plan, troubles, draft }: NowProps) {
 						<Facts strong facts={plan.lines.map(({ what, says }) => [lineNames[what], says])} />
 					) : (
 						plan.held.length === 0 && (
-							<Empty>This visit asked for no size, raise, insert or replacement.</Empty>
+							<Empty says="This visit asked for no size, raise, insert or replacement." />
 						)
 					)}
 				</>
 			) : (
-				<Empty>
-					No visit is signed yet. Once one is, its size, raise and what to replace stand here.
-				</Empty>
+				<Empty says="No visit is signed yet. Once one is, its size, raise and what to replace stand here." />
 			)}
 			{draft && <Typography sx={{ mt: 0.5 }}>{draftWords(draft)}</Typography>}
-		</Part>
+		</Panel>
 	)
 }
 function Due({ due, hasVisits }: { due: PlayerSummary['due']; hasVisits: boolean }) {
 	if (!due)
 		return (
-			<Part title="Due">
-				<Empty>
-					{hasVisits
-						? 'The last visit set no day for a review.'
-						: 'The day of the next review stands here once a visit is signed.'}
-				</Empty>
-			</Part>
+			<Panel named title="Due">
+				<Empty
+					says={
+						hasVisits
+							? 'The last visit set no day for a review.'
+							: 'The day of the next review stands here once a visit is signed.'
+					}
+				/>
+			</Panel>
 		)
 	return (
-		<Part title="Due">
+		<Panel named title="Due">
 			<Typography sx={{ fontWeight: 600 }} color={due.isOverdue ? 'warning' : 'textPrimary'}>
 				{due.isOverdue ? 'Overdue: review was due by ' : 'Review by '}
 				{dayInWords(due.date)}
 			</Typography>
 			{due.why && <Typography color="textSecondary">Asked for by {due.why}</Typography>}
-		</Part>
+		</Panel>
 	)
 }
 /** Two columns where the letters leave room for both, one below the other elsewhere. */

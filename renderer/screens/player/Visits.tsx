@@ -5,9 +5,10 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { type Command, useCommands } from '../../parts/commands.ts'
 import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'
+import { Empty } from '../../parts/Page.tsx'
+import { Panel } from '../../parts/panels.tsx'
 import { may, type PersonRole } from '../../parts/roles.ts'
 import { SignedSheet } from '../../parts/sheet/SignedSheet.tsx'
-import { Part } from './Part.tsx'
 import { ReportPane } from './ReportPane.tsx'
 import { type Reports, useReports } from './useReports.ts'
 
@@ -152,11 +153,9 @@ function VisitList({
 	)
 	const wrong = visits.filter((visit) => visit.inError)
 	return (
-		<Part title="Visits">
+		<Panel named title="Visits">
 			{!visits.length && !drafts.length && (
-				<Typography color="textSecondary" sx={{ mt: 1 }}>
-					No visits yet. Start an assessment with the button above; once signed it stands here.
-				</Typography>
+				<Empty says="No visit yet. Start an assessment with the button at the top; once signed it stands here." />
 			)}
 			<Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
 				{drafts.map((draft) => (
@@ -174,7 +173,7 @@ function VisitList({
 			<SheetOfVisit visits={visits} treats={read !== undefined} />
 			{may(role).lead && <HoldThisRecord playerId={playerId} />}
 			<Trouble says={reports.says} />
-		</Part>
+		</Panel>
 	)
 }
 export function Visits({ playerId, role, visits, drafts }: VisitsProps) {

@@ -1,6 +1,6 @@
 /** One player: the summary first, the details on demand, earlier visits, the ways on. */
 
-import { Alert, Box, Button, Stack } from '@mui/material'
+import { Alert, Box, Button } from '@mui/material'
 import { useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { PlayerSummary } from '../../../shared/desk/players/summary.ts'
@@ -82,16 +82,15 @@ function PlayerPage({ known, before, role, personId, notice, saved }: PageProps)
 		else goTo(`/assessment/${known?.playerId}`)
 	}
 	return (
-		<Stack spacing={2}>
-			<PlayerHead
-				known={known && { ...known, ...known.opened, draft: known.opened.drafts[0] }}
-				treats={role !== undefined && may(role).treat}
-				busy={typed.busy}
-				isEditing={editing !== 'no'}
-				editButton={editButton}
-				edit={() => setEditing(editing === 'no' ? 'opened' : 'no')}
-				assess={() => void assess()}
-			/>
+		<PlayerHead
+			known={known && { ...known, ...known.opened, draft: known.opened.drafts[0] }}
+			treats={role !== undefined && may(role).treat}
+			busy={typed.busy}
+			isEditing={editing !== 'no'}
+			editButton={editButton}
+			edit={() => setEditing(editing === 'no' ? 'opened' : 'no')}
+			assess={() => void assess()}
+		>
 			{notice && <SavedWords notice={notice} edited={typed.edited} />}
 			{editing === 'no' && typed.edited && (
 				<TypedElsewhere typed={typed.typed} open={() => setEditing('opened')} />
@@ -109,7 +108,7 @@ function PlayerPage({ known, before, role, personId, notice, saved }: PageProps)
 				</Box>
 			)}
 			{known && <Told known={known} role={role} />}
-		</Stack>
+		</PlayerHead>
 	)
 }
 /** The summary, then the visits: they stand where they stay, once it is there. */

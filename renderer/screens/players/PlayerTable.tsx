@@ -4,7 +4,6 @@ import {
 	Box,
 	Chip,
 	Link,
-	Paper,
 	Table,
 	TableBody,
 	TableCell,
@@ -16,6 +15,7 @@ import { useEffect, useRef } from 'react'
 import type { Card } from '../../../shared/contract.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import { dayInWords } from '../../parts/dates.ts'
+import { scrollsX } from '../../parts/scrollsX.ts'
 import { type Marked, openCard } from './useFoundPlayers.ts'
 
 const heads = ['Name', 'Birth date', 'Club', 'Last visit', 'Assessment']
@@ -35,7 +35,7 @@ function PlayerRow({ card, marked }: { card: Card; marked: boolean }) {
 			onClick={() => openCard(card)}
 			sx={{
 				cursor: 'pointer',
-				height: 52,
+				height: 44,
 				'&.Mui-selected': {
 					boxShadow: (theme) => `inset 4px 0 0 ${theme.vars?.palette.primary.main}`,
 				},
@@ -76,8 +76,8 @@ export function PlayerTable({
 		if (moved) rows.current?.children[at]?.scrollIntoView({ block: 'nearest' })
 	}, [at, moved])
 	return (
-		<TableContainer component={Paper} variant="outlined">
-			<Table aria-label="Players">
+		<TableContainer sx={scrollsX}>
+			<Table size="small" aria-label="Players">
 				<TableHead>
 					<TableRow>
 						{heads.map((head) => (

@@ -1,6 +1,6 @@
 /** Finding a player: type, arrow, Enter. */
 
-import { Box, Button, Paper, Stack, Typography } from '@mui/material'
+import { Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { Card } from '../../../shared/contract.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
@@ -8,19 +8,12 @@ import { Refused } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field } from '../../parts/form.tsx'
 import { goTo } from '../../parts/goTo.ts'
+import { Empty, Page } from '../../parts/Page.tsx'
 import { PrintButton } from '../../parts/Print.tsx'
+import { spokenOnly } from '../../parts/spokenOnly.ts'
 import { PlayerTable } from './PlayerTable.tsx'
 import { type Found, useFoundPlayers, useMarkedRow } from './useFoundPlayers.ts'
 
-/** Read aloud, not shown. */
-const spokenOnly = {
-	position: 'absolute',
-	width: '1px',
-	height: '1px',
-	overflow: 'hidden',
-	clipPath: 'inset(50%)',
-	whiteSpace: 'nowrap',
-}
 const nobody: Found = { total: 0, cards: [] }
 const spoken = (card: Card): string => `${fullName(card)}, born ${dayInWords(card.birthDate)}`
 
@@ -34,40 +27,22 @@ function countWords(query: string, { total, cards }: Found): string {
 		)
 	return total === 1 ? `One player ${of}.` : `${total} players ${of}.`
 }
-function Title({ empty }: { empty: boolean }) {
-	return (
-		<Box
-			sx={{
-				display: 'flex',
-				flexWrap: 'wrap',
-				alignItems: 'center',
-				justifyContent: 'space-between',
-				gap: 2,
-			}}
-		>
-			<Typography variant="h1">Players</Typography>
-			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
-				<PrintButton what="this list" disabled={empty} />
-				<Button variant="contained" onClick={() => goTo('/players/new')}>
-					New player
-				</Button>
-			</Box>
-		</Box>
-	)
-}
+const NewPlayer = () => (
+	<Button variant="contained" onClick={() => goTo('/players/new')}>
+		New player
+	</Button>
+)
 function Nobody({ query }: { query: string }) {
 	const typed = query.trim()
+	if (!typed)
+		return <Empty says="Add the first player to begin an assessment." act={<NewPlayer />} />
 	return (
-		<Paper variant="outlined" sx={{ p: 5, textAlign: 'center' }}>
-			<Typography variant="h2" component="p">
-				{typed ? `Nobody matches “${typed}”` : 'The first player goes here'}
-			</Typography>
-			<Typography color="textSecondary" sx={{ mt: 1 }}>
-				{typed
-					? 'Check the spelling, try the birth date such as 30 June 2011, or add a new player.'
-					: 'Add a player with the button above to begin an assessment.'}
-			</Typography>
-		</Paper>
+		<Empty
+			says={
+				`Nobody matches “${typed}”. Check the spelling, try the birth date such as 30 June 2011, ` +
+				'or add a new player.'
+			}
+		/>
 	)
 }
 export function Players() {
@@ -77,28 +52,39 @@ export function Players() {
 	const fresh = answer.value !== undefined && !answer.ofLastInput
 	const marked = useMarkedRow(query, found, fresh)
 	const chosen = found.cards[marked.at]
+	/** nobody is on record yet: the way to the first player stands in the empty place */
+	const isFirst = fresh && found.total === 0 && query.trim() === ''
 	return (
-		<Stack spacing={2.5} onKeyDown={marked.onKey} sx={answer.value ? {} : { minHeight: '100vh' }}>
-			<Title empty={found.cards.length === 0} />
-			<Box className="lw-screen-only" sx={{ maxWidth: 640 }}>
-				<Field
-					label="Search players"
-					value={query}
-					set={setQuery}
-					focus
-					optional
-					hint="Name, club or birth date. Arrow keys move, Enter opens."
-				/>
-			</Box>
-			<Refused of={answer} />
-			<Typography role="status" color="textSecondary">
-				{fresh ? countWords(query, found) : answer.says ? '' : 'Searching.'}
-			</Typography>
-			<Box component="span" aria-live="polite" sx={spokenOnly}>
-				{marked.moved && chosen ? spoken(chosen) : ''}
-			</Box>
-			{found.cards.length > 0 && <PlayerTable cards={found.cards} marked={marked} />}
-			{fresh && found.cards.length === 0 && <Nobody query={query} />}
-		</Stack>
+		<Box onKeyDown={marked.onKey} sx={answer.value ? {} : { minHeight: '100vh' }}>
+			<Page
+				title="Players"
+				acts={
+					<>
+						<PrintButton what="this list" disabled={found.cards.length === 0} />
+						{!isFirst && <NewPlayer />}
+					</>
+				}
+			>
+				<Box className="lw-screen-only" sx={{ maxWidth: 640 }}>
+					<Field
+						label="Search players"
+						value={query}
+						set={setQuery}
+						focus
+						optional
+						hint="Name, club or birth date. Arrow keys move, Enter opens."
+					/>
+				</Box>
+				<Refused of={answer} />
+				<Typography role="status" color="textSecondary">
+					{fresh ? countWords(query, found) : answer.says ? '' : 'Searching.'}
+				</Typography>
+				<Box component="span" aria-live="polite" sx={spokenOnly}>
+					{marked.moved && chosen ? spoken(chosen) : ''}
+				</Box>
+				{found.cards.length > 0 && <PlayerTable cards={found.cards} marked={marked} />}
+				{fresh && found.cards.length === 0 && <Nobody query={query} />}
+			</Page>
+		</Box>
 	)
 }

@@ -1,13 +1,14 @@
 /** The consents of one player: per purpose and recipient; without one the answer is no. */
 
-import { Box, Button, Stack, Typography } from '@mui/material'
+import { Box, Button } from '@mui/material'
 import { useState } from 'react'
 import { type Consent, purposes } from '../../../shared/desk/records/consent.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import { Answered, Refused } from '../../parts/Answered.tsx'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Outcome } from '../../parts/form.tsx'
-import { acts, Panel, Rows, Way } from '../../parts/panels.tsx'
+import { Page } from '../../parts/Page.tsx'
+import { acts, Panel, Rows } from '../../parts/panels.tsx'
 import { change, type HostAction, useHost, useHostAction } from '../../query.ts'
 import { RecordConsent } from './RecordConsent.tsx'
 
@@ -114,11 +115,10 @@ export function Consents({ playerId }: { playerId: string }) {
 	const action = useHostAction()
 	const name = player.value ? fullName(player.value.player) : ''
 	return (
-		<Stack spacing={3}>
-			<Box>
-				<Typography variant="h1">Consents{name ? ` of ${name}` : ''}</Typography>
-				<Way to={`#/players/${playerId}`}>Back to the player</Way>
-			</Box>
+		<Page
+			title={`Consents${name ? ` of ${name}` : ''}`}
+			back={{ to: `#/players/${playerId}`, words: 'Back to the player' }}
+		>
 			<Refused of={player} />
 			<Outcome of={action} />
 			<Answered of={list} what="the consents">
@@ -129,6 +129,6 @@ export function Consents({ playerId }: { playerId: string }) {
 					</>
 				)}
 			</Answered>
-		</Stack>
+		</Page>
 	)
 }

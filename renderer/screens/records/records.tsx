@@ -1,7 +1,6 @@
 /** The records room: one way in, a page for each concern. */
-import { Stack, Typography } from '@mui/material'
 import type { OutputOf } from '../../../shared/contract.ts'
-import { RoomNav } from '../../parts/RoomNav.tsx'
+import { Page } from '../../parts/Page.tsx'
 import { AfterRestore } from './AfterRestore.tsx'
 import { Audit } from './Audit.tsx'
 import { Backups } from './Backups.tsx'
@@ -35,16 +34,17 @@ export function Records({
 	const shown = pages.filter(([, , forOwner]) => owner || !forOwner)
 	const now = shown.find(([name]) => name === page)?.[0] ?? 'access'
 	return (
-		<Stack spacing={3}>
-			<Typography variant="h1">Records</Typography>
-			<RoomNav
-				label="Records"
-				pages={shown.map(([name, title]) => ({
+		<Page
+			title="Records"
+			room={{
+				label: 'Records',
+				pages: shown.map(([name, title]) => ({
 					to: `#/records/${name}`,
 					title,
 					here: name === now,
-				}))}
-			/>
+				})),
+			}}
+		>
 			{now === 'access' && <MyAccess owner={owner} clinicName={clinicName} />}
 			{now === 'backups' && <Backups owner={owner} />}
 			{now === 'after-restore' && <AfterRestore />}
@@ -52,6 +52,6 @@ export function Records({
 			{now === 'audit' && <Audit />}
 			{now === 'retention' && <Retention />}
 			{now === 'settings' && <RecordsSettings />}
-		</Stack>
+		</Page>
 	)
 }

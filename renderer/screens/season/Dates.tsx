@@ -1,9 +1,10 @@
 /** The first and last day of the season. */
-import { Box, Button, Paper, Typography } from '@mui/material'
+import { Box, Button } from '@mui/material'
 import { useState } from 'react'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
 import { dayInWords } from '../../parts/dates.ts'
-import { Trouble } from '../../parts/form.tsx'
+import { Form, Trouble } from '../../parts/form.tsx'
+import { Panel } from '../../parts/panels.tsx'
 import { isDate } from './edits.ts'
 import { Day } from './fields.tsx'
 
@@ -37,36 +38,35 @@ export function Dates({ season, change }: DatesProps) {
 		change({ ...season, from, to }, told)
 	}
 	return (
-		<Paper
-			component="form"
-			noValidate
-			variant="outlined"
-			aria-label="Season dates"
-			sx={{ p: 2 }}
-			onSubmit={(event: { preventDefault: () => void }) => {
-				event.preventDefault()
-				submit()
-			}}
-		>
-			<Typography variant="h2" sx={{ mb: 1.5 }}>
-				First and last day
-			</Typography>
-			<Box
-				sx={{
-					display: 'grid',
-					gridTemplateColumns: 'repeat(auto-fit, minmax(min(11rem, 100%), 1fr))',
-					gap: 1,
-				}}
+		<Form label="Season dates" submit={submit}>
+			<Panel
+				title="First and last day"
+				hint={
+					season
+						? undefined
+						: 'No season yet. Set its first and last day: weekly pattern, matches and fixture list follow.'
+				}
 			>
-				<Day label="From" name="Season from" value={from} set={setFrom} />
-				<Day label="To" name="Season to" value={to} set={setTo} />
-			</Box>
-			<Trouble says={says} />
-			{(from !== season?.from || to !== season?.to) && (
-				<Button type="submit" variant="outlined" sx={{ mt: 1 }}>
-					Set the dates
-				</Button>
-			)}
-		</Paper>
+				<Box
+					sx={{
+						display: 'grid',
+						gridTemplateColumns: 'repeat(auto-fit, minmax(min(11rem, 100%), 1fr))',
+						gap: 1,
+						maxWidth: '36rem',
+					}}
+				>
+					<Day label="From" name="Season from" value={from} set={setFrom} />
+					<Day label="To" name="Season to" value={to} set={setTo} />
+				</Box>
+				<Trouble says={says} />
+				{(from !== season?.from || to !== season?.to) && (
+					<Box>
+						<Button type="submit" variant={season ? 'outlined' : 'contained'}>
+							Set the dates
+						</Button>
+					</Box>
+				)}
+			</Panel>
+		</Form>
 	)
 }

@@ -1,9 +1,10 @@
 /** What departs from the weekly pattern: byes, weather, injury, another start or surface. */
-import { Box, Button, Paper, Stack, Typography } from '@mui/material'
+import { Box, Button, Stack } from '@mui/material'
 import { useState } from 'react'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Trouble } from '../../parts/form.tsx'
+import { Panel } from '../../parts/panels.tsx'
 import { readException, withException, withoutException } from './edits.ts'
 import { Choice, columns, Day, Text } from './fields.tsx'
 import { listed } from './listed.ts'
@@ -53,14 +54,14 @@ export function Exceptions({ season, change }: Edit) {
 		],
 	)
 	return (
-		<Paper component="section" variant="outlined" aria-labelledby="exceptions" sx={{ p: 2 }}>
-			<Typography variant="h2" id="exceptions">
-				Exceptions
-			</Typography>
-			<Typography color="text.secondary" variant="body2" sx={{ mt: 0.5 }}>
-				Of the weekly pattern; injured takes out every session of those days. One session alone is
-				moved or called off in the list of sessions.
-			</Typography>
+		<Panel
+			named
+			title="Exceptions"
+			hint={
+				'Of the weekly pattern; injured takes out every session of those days. One session alone ' +
+				'is moved or called off in the list of sessions.'
+			}
+		>
 			<ExceptionList season={season} change={change} />
 			<Stack
 				component="form"
@@ -90,7 +91,7 @@ export function Exceptions({ season, change }: Edit) {
 					</Button>
 				</Box>
 			</Stack>
-		</Paper>
+		</Panel>
 	)
 }
 

@@ -2,10 +2,11 @@
  * A fixture list read in: what it would change is shown before anything changes; what can be read
  * two ways is asked.
  */
-import { Box, Button, Paper, Stack, Typography } from '@mui/material'
+import { Box, Button, Stack } from '@mui/material'
 import type { ChangeEvent } from 'react'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { Trouble } from '../../parts/form.tsx'
+import { Panel } from '../../parts/panels.tsx'
 import { Choice, Text } from './fields.tsx'
 import { changesOf, ImportPreview } from './ImportPreview.tsx'
 import { textOf } from './listText.ts'
@@ -21,14 +22,12 @@ export function Import(props: ImportProps) {
 	const asks = preview !== undefined && preview.questions.length > 0
 	const count = preview ? changesOf(preview) : 0
 	return (
-		<Paper component="section" variant="outlined" aria-labelledby="import" sx={{ p: 2 }}>
-			<Typography variant="h2" id="import">
-				Import a fixture list
-			</Typography>
-			<Typography color="text.secondary" variant="body2" sx={{ mt: 0.5 }}>
-				Calendar (.ics) or table (.csv). Nothing changes before you have seen what would.
-			</Typography>
-			<Stack spacing={1.25} sx={{ mt: 1.5 }}>
+		<Panel
+			named
+			title="Import a fixture list"
+			hint="Calendar (.ics) or table (.csv). Nothing changes before you have seen what would."
+		>
+			<Stack spacing={1.25}>
 				<AboutList list={list} />
 				<ListFile list={list} />
 				<Text label="or paste its text" rows={4} value={list.text} set={list.type} />
@@ -48,7 +47,7 @@ export function Import(props: ImportProps) {
 					Take these {count} changes over
 				</Button>
 			)}
-		</Paper>
+		</Panel>
 	)
 }
 

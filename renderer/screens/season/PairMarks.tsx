@@ -1,10 +1,11 @@
 /** The pairs as our own marks, to be dragged onto a session; how far each is worn, and until when. */
-import { Box, Paper, Typography } from '@mui/material'
+import { Box } from '@mui/material'
 import type { Plan, PlanPair } from '../../../shared/engine/season/plan-file.ts'
 import { rounded } from '../../../shared/engine/visit/sides.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
 import { dayInWords } from '../../parts/dates.ts'
+import { Panel } from '../../parts/panels.tsx'
 import { restsOn } from '../../parts/Workings.tsx'
 import type { Pairs } from './gridWords.ts'
 import { leastKey, momentsOf } from './moments.ts'
@@ -20,10 +21,7 @@ interface PairMarksProps {
 export function PairMarks({ pairs, plan, young }: PairMarksProps) {
 	const byLetter = pairs.toSorted((left, right) => (left.letter < right.letter ? -1 : 1))
 	return (
-		<Paper component="section" variant="outlined" aria-labelledby="pair-marks" sx={{ p: 1.5 }}>
-			<Typography variant="h2" id="pair-marks">
-				Pairs
-			</Typography>
+		<Panel named title="Pairs">
 			<Box component="ul" aria-label="Pairs" sx={{ m: 0, mt: 1, p: 0, listStyle: 'none' }}>
 				{byLetter.map((pair) => (
 					<Box component="li" key={pair.id} sx={{ display: 'flex', gap: 1, mb: 1 }}>
@@ -63,7 +61,7 @@ export function PairMarks({ pairs, plan, young }: PairMarksProps) {
 				</Box>
 			</Box>
 			{plan && <Dates plan={plan} young={young} />}
-		</Paper>
+		</Panel>
 	)
 }
 /** How far it is worn at the end, and its toe room from the first to the last month. */

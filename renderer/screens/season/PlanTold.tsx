@@ -17,7 +17,7 @@ const colours: Record<Level, string> = {
 const purchases = ['season.buy', 'season.wear-or-buy']
 const needsYou = (finding: Finding): boolean => isGrave(finding) || purchases.includes(finding.code)
 
-/** Dangers, cautions and purchases in sight; the other advice and the notes one press away. */
+/** Dangers, cautions and purchases in sight; what else it says one press away. */
 export function PlanFindings({ findings }: { findings: readonly Finding[] }) {
 	if (findings.length === 0) return null
 	const sorted = findings.toSorted(
@@ -34,9 +34,9 @@ export function PlanFindings({ findings }: { findings: readonly Finding[] }) {
 			{more.length > 0 && (
 				<Box
 					component="details"
-					sx={{ mt: 0.5, '& summary': { cursor: 'pointer', minHeight: 28 } }}
+					sx={{ mt: 0.5, '& summary': { cursor: 'pointer', minHeight: 44, py: 1.25 } }}
 				>
-					<summary>Advice and notes of the plan ({more.length})</summary>
+					<summary>What else the plan says ({more.length})</summary>
 					<Findings of={more} />
 				</Box>
 			)}
@@ -68,7 +68,7 @@ function Why({ finding: { because, basis } }: { finding: Finding }) {
 	return (
 		<Box
 			component="details"
-			sx={{ fontSize: '0.88rem', '& summary': { cursor: 'pointer', minHeight: 26 } }}
+			sx={{ fontSize: '0.88rem', '& summary': { cursor: 'pointer', minHeight: 44, py: 1.25 } }}
 		>
 			<summary>Why ({because.length})</summary>
 			<Box component="ul" sx={{ m: 0, pl: 2.5 }}>

@@ -1,5 +1,5 @@
-/** Whose season it is, on which findings it rests, and planning it. */
-import { Box, Button, LinearProgress, Link, Typography } from '@mui/material'
+/** On which findings a season rests, and planning it. */
+import { Box, Button, LinearProgress, Typography } from '@mui/material'
 import { levels } from '../../../shared/engine/season/problem/levels.ts'
 import { rounded } from '../../../shared/engine/visit/sides.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
@@ -22,57 +22,44 @@ interface SeasonHeadProps {
 	planning: Planning
 	told: Told
 }
-export function SeasonHead(props: SeasonHeadProps) {
-	const { playerId, opened, planning } = props
+/** The day from which it is planned, and the button. */
+export function PlanActs(props: SeasonHeadProps) {
+	const { planning } = props
 	return (
-		<>
-			<Box
-				sx={{
-					display: 'flex',
-					flexWrap: 'wrap',
-					alignItems: 'start',
-					justifyContent: 'space-between',
-					gap: 2,
-				}}
-			>
-				<Box>
-					<Typography variant="h1">Season of {opened.name}</Typography>
-					<Typography color="text.secondary">
-						<Link href={`#/players/${playerId}`}>Player</Link>
-						{basisWords(opened)}
-					</Typography>
-					{opened.planned && <Proven plan={opened.planned.plan} />}
-				</Box>
-				<Box
-					sx={{
-						display: 'flex',
-						alignItems: 'start',
-						gap: 1,
-						flexWrap: 'wrap',
-						'& > .MuiButton-root': { mt: '1.5rem' },
-					}}
-				>
-					<Box sx={{ width: '14rem' }}>
-						<Day
-							label="Plan from"
-							name="Plan from"
-							value={planning.from}
-							set={planning.setFrom}
-							hint="Sessions before it stay"
-						/>
-					</Box>
-					<PlanButton {...props} />
-				</Box>
+		<Box
+			sx={{
+				display: 'flex',
+				alignItems: 'start',
+				gap: 1,
+				flexWrap: 'wrap',
+				'& > .MuiButton-root': { mt: '1.5rem' },
+			}}
+		>
+			<Box sx={{ width: '14rem' }}>
+				<Day
+					label="Plan from"
+					name="Plan from"
+					value={planning.from}
+					set={planning.setFrom}
+					hint="Sessions before it stay"
+				/>
 			</Box>
-			{planning.running && <Progress playerId={playerId} />}
-		</>
+			<PlanButton {...props} />
+		</Box>
 	)
 }
+/** On which findings the season rests, and how far its plan is proven. */
+export const SeasonLine = ({ opened }: { opened: Opened }) => (
+	<>
+		{basisWords(opened)}
+		{opened.planned && <Proven plan={opened.planned.plan} />}
+	</>
+)
 
 function basisWords({ basis }: Opened): string {
 	if (!basis) return ''
 	const from = basis.from === 'draft' ? 'open assessment' : 'visit'
-	return `, pairs and findings of the ${from} of ${dayInWords(basis.visitDate)}`
+	return `Pairs and findings of the ${from} of ${dayInWords(basis.visitDate)}`
 }
 
 function PlanButton({ playerId, opened, season, planning, told }: SeasonHeadProps) {
@@ -98,7 +85,7 @@ function PlanButton({ playerId, opened, season, planning, told }: SeasonHeadProp
 }
 
 /** How far the planning is; on screen only while it runs. */
-function Progress({ playerId }: { playerId: string }) {
+export function Progress({ playerId }: { playerId: string }) {
 	const { value } = useHost('season.progress', { playerId }, { againAfterMs: () => askEveryMs })
 	const { pass = 1, gap } = value?.running ? value : {}
 	return (

@@ -1,9 +1,10 @@
 /** The weekly pattern: the sessions that come back each week. */
-import { Box, Button, Paper, Stack, Typography } from '@mui/material'
+import { Box, Button, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { Pattern } from '../../../shared/engine/visit/visit.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { Trouble } from '../../parts/form.tsx'
+import { Panel } from '../../parts/panels.tsx'
 import { newPatternId, readPattern, weekdays, withoutPattern, withPattern } from './edits.ts'
 import { Choice, columns, Text } from './fields.tsx'
 import { listed } from './listed.ts'
@@ -66,10 +67,7 @@ export function Weekly({ season, change }: Edit) {
 			`Removed: ${patternWords(pattern)}. What was played stays.`,
 		)
 	return (
-		<Paper component="section" variant="outlined" aria-labelledby="weekly" sx={{ p: 2 }}>
-			<Typography variant="h2" id="weekly">
-				Weekly pattern
-			</Typography>
+		<Panel named title="Weekly pattern">
 			<Patterns patterns={season.pattern ?? []} edit={edit} remove={remove} />
 			<Stack
 				component="form"
@@ -91,7 +89,7 @@ export function Weekly({ season, change }: Edit) {
 					{id && <Button onClick={leave}>Leave as it was</Button>}
 				</Box>
 			</Stack>
-		</Paper>
+		</Panel>
 	)
 }
 

@@ -7,6 +7,7 @@ import { useMemo } from 'react'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
 import { Answered } from '../../parts/Answered.tsx'
 import { Trouble } from '../../parts/form.tsx'
+import { Page } from '../../parts/Page.tsx'
 import { useHost } from '../../query.ts'
 import { Dates } from './Dates.tsx'
 import { Exceptions } from './Exceptions.tsx'
@@ -19,7 +20,7 @@ import { OpenedDay } from './OpenedDay.tsx'
 import { PairMarks } from './PairMarks.tsx'
 import { PlanFindings } from './PlanTold.tsx'
 import { Replan } from './Replan.tsx'
-import { SeasonHead } from './SeasonHead.tsx'
+import { PlanActs, Progress, SeasonLine } from './SeasonHead.tsx'
 import { useGridWalk } from './useGridWalk.ts'
 import { type Planning, usePlanning } from './usePlanning.ts'
 import { type Opened, type SeasonEdits, useSeasonEdits } from './useSeasonEdits.ts'
@@ -36,14 +37,6 @@ export function SeasonScreen({ playerId }: { playerId: string }) {
 	)
 }
 
-/** Wider than the other pages where the screen is: a week is seven days across. */
-const wideWidth = 'min(100vw - 4rem, 112rem)'
-const wide = {
-	'@media screen and (min-width: 1480px)': {
-		width: wideWidth,
-		mx: `calc((100% - ${wideWidth}) / 2)`,
-	},
-} as const
 interface SeasonPageProps {
 	playerId: string
 	opened: Opened
@@ -56,8 +49,13 @@ function SeasonPage({ playerId, opened, again }: SeasonPageProps) {
 	const { planned, blocked } = opened
 	const stale = planned !== undefined && (planned.basisChanged || planned.season !== edits.savedAs)
 	return (
-		<Stack spacing={2} sx={wide}>
-			<SeasonHead {...{ playerId, opened, planning, told }} season={edits.season} />
+		<Page
+			title={`Season of ${opened.name}`}
+			line={<SeasonLine opened={opened} />}
+			back={{ to: `#/players/${playerId}`, words: 'Back to the player' }}
+			acts={<PlanActs {...{ playerId, opened, planning, told }} season={edits.season} />}
+		>
+			{planning.running && <Progress playerId={playerId} />}
 			<Trouble says={told.trouble} />
 			<Said told={told} edits={edits} />
 			<Notices playerId={playerId} opened={opened} stale={stale} />
@@ -79,7 +77,7 @@ function SeasonPage({ playerId, opened, again }: SeasonPageProps) {
 				told={told}
 			/>
 			<Entered playerId={playerId} edits={edits} offered={opened.fromPlay} />
-		</Stack>
+		</Page>
 	)
 }
 

@@ -1,5 +1,5 @@
 /** The clinic's own wording of single sentences, in place of the shipped one. */
-import { Box, Button, Collapse, Paper, Stack, TextField } from '@mui/material'
+import { Box, Button, Collapse, Stack, TextField } from '@mui/material'
 import { useState } from 'react'
 import { documentSentences, textProblems } from '../../../shared/engine/words/speak.ts'
 import { Field } from '../../parts/form.tsx'
@@ -63,8 +63,8 @@ export function Sentences({ own, set }: { own: Texts; set: (texts: Texts) => voi
 		set(text === undefined ? rest : { ...own, [key]: text })
 	}
 	return (
-		<Paper component="section" variant="outlined" sx={{ p: 2 }}>
-			<Button aria-expanded={open} onClick={() => setOpen(!open)}>
+		<Box component="section" sx={{ borderTop: 1, borderColor: 'divider', pt: 0.5 }}>
+			<Button aria-expanded={open} onClick={() => setOpen(!open)} sx={{ px: 0 }}>
 				Your own sentences ({Object.keys(own).length} set)
 			</Button>
 			<Collapse in={open} unmountOnExit>
@@ -87,6 +87,6 @@ export function Sentences({ own, set }: { own: Texts; set: (texts: Texts) => voi
 					))}
 				</Stack>
 			</Collapse>
-		</Paper>
+		</Box>
 	)
 }

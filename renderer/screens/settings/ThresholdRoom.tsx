@@ -1,10 +1,11 @@
 /** The thresholds of one room, folded until wanted: each with its unit, source and strength. */
-import { Box, Button, Chip, Collapse, Paper, TextField, Typography } from '@mui/material'
+import { Box, Button, Chip, Collapse, TextField, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { ThresholdKey } from '../../../shared/engine/protocol/protocol.ts'
 import { rows } from '../../../shared/engine/protocol/rows.ts'
 import { roomNames } from '../../../shared/engine/words/en/terms.table.ts'
 import { thresholdName } from '../../../shared/engine/words/reading.ts'
+import { capital } from '../../../shared/engine/words/words.ts'
 import { strengthWords } from '../../parts/Basis.tsx'
 import type { Scheme } from './thresholds.ts'
 import type { ProtocolDraft } from './useProtocolDraft.ts'
@@ -134,18 +135,18 @@ export function ThresholdRoom({ room, open, shown, draft, put, scheme }: RoomPro
 	const set = shown.filter((key) => key in draft.texts).length
 	if (shown.length === 0) return null
 	return (
-		<Paper
+		<Box
 			component="section"
-			variant="outlined"
 			aria-label={`Thresholds: ${roomNames[room] ?? room}`}
-			sx={{ p: 2 }}
+			sx={{ borderTop: 1, borderColor: 'divider', pt: 0.5 }}
 		>
 			<Button
 				aria-expanded={stands}
 				onClick={() => setUnfolded(!unfolded)}
-				sx={{ fontSize: '1.2rem' }}
+				sx={{ px: 0, fontSize: '1.2rem' }}
 			>
-				{roomNames[room] ?? room}: {shown.length} {shown.length === 1 ? 'threshold' : 'thresholds'}
+				{capital(roomNames[room] ?? room)}: {shown.length}{' '}
+				{shown.length === 1 ? 'threshold' : 'thresholds'}
 				{set > 0 ? `, ${set} set here` : ''}
 			</Button>
 			<Collapse in={stands} unmountOnExit>
@@ -160,6 +161,6 @@ export function ThresholdRoom({ room, open, shown, draft, put, scheme }: RoomPro
 					/>
 				))}
 			</Collapse>
-		</Paper>
+		</Box>
 	)
 }

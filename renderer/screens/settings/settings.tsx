@@ -1,6 +1,5 @@
 /** Settings: the clinic's letterhead and words, the protocol, the records, the look of this PC. */
-import { Stack, Typography } from '@mui/material'
-import { RoomNav } from '../../parts/RoomNav.tsx'
+import { Page } from '../../parts/Page.tsx'
 import { RecordsSettings } from '../records/Settings.tsx'
 import { Letterhead } from './Letterhead.tsx'
 import { LookSettings } from './LookSettings.tsx'
@@ -25,11 +24,11 @@ export function Settings({ page, role }: { page: string | undefined; role: strin
 	)
 	const now = shown.find(([name]) => name === page)?.[0] ?? 'look'
 	return (
-		<Stack spacing={3}>
-			<Typography variant="h1">Settings</Typography>
-			<RoomNav
-				label="Settings"
-				pages={[
+		<Page
+			title="Settings"
+			room={{
+				label: 'Settings',
+				pages: [
 					...shown.map(([name, title]) => ({
 						to: `#/settings/${name}`,
 						title,
@@ -38,12 +37,13 @@ export function Settings({ page, role }: { page: string | undefined; role: strin
 					...elsewhere
 						.filter(([, , forOwner]) => role === 'owner' || !forOwner)
 						.map(([to, title]) => ({ to, title })),
-				]}
-			/>
+				],
+			}}
+		>
 			{now === 'letterhead' && <Letterhead owner={role === 'owner'} />}
 			{now === 'protocol' && <ProtocolEditor mayChange={clinical} />}
 			{now === 'records' && <RecordsSettings />}
 			{now === 'look' && <LookSettings />}
-		</Stack>
+		</Page>
 	)
 }

@@ -1,5 +1,5 @@
-/** What was read of a table: every bad cell, and what taking it in would do to each model. */
-import { Alert, AlertTitle, Box, Button, Paper, Typography } from '@mui/material'
+/** What was read of a table: every bad cell, and what importing it would do to each model. */
+import { Alert, AlertTitle, Box, Button, Typography } from '@mui/material'
 import { useEffect, useRef } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
@@ -36,13 +36,16 @@ export function CsvPreview({ looked, shelf, busy, take, discard }: CsvPreviewPro
 	const coming = compareShelf(shelf, looked.shelf)
 	const changed = coming.filter(({ fate }) => fate !== 'same').length
 	return (
-		<Paper component="section" variant="outlined" sx={{ p: 2, display: 'grid', gap: 2 }}>
+		<Box
+			component="section"
+			sx={{ borderTop: 1, borderColor: 'divider', pt: 1.5, display: 'grid', gap: 2 }}
+		>
 			<Typography variant="h2" ref={heading} tabIndex={-1}>
 				Looked over: {of}
 			</Typography>
 			<Alert severity="info">
 				<AlertTitle>Nothing has been changed yet</AlertTitle>
-				{good} {good === 1 ? 'model' : 'models'} can be taken in, {changed} of them{' '}
+				{good} {good === 1 ? 'model' : 'models'} can be imported, {changed} of them{' '}
 				{changed === 1 ? 'changes' : 'change'} the shelf. {badCells(problems.length)}
 			</Alert>
 			{problems.length > 0 && (
@@ -50,6 +53,7 @@ export function CsvPreview({ looked, shelf, busy, take, discard }: CsvPreviewPro
 					<Typography variant="h3">To correct</Typography>
 					<Rows
 						label="Bad cells"
+						figures={['Line']}
 						heads={['Line', 'Column', 'What is wrong']}
 						empty=""
 						rows={problems.map(({ row, column, message }, index) => ({
@@ -59,11 +63,11 @@ export function CsvPreview({ looked, shelf, busy, take, discard }: CsvPreviewPro
 					/>
 				</>
 			)}
-			<Typography variant="h3">To take in</Typography>
+			<Typography variant="h3">To import</Typography>
 			<Rows
-				label="Models to take in"
+				label="Models to import"
 				heads={['Name', 'Sole', 'Sizes', 'What happens']}
-				empty="No model can be taken in."
+				empty="No model can be imported."
 				rows={coming.map(({ model, fate }) => ({
 					key: model.id,
 					cells: [model.name, termWords(model.sole), sizesWords(model), fates[fate]],
@@ -71,12 +75,12 @@ export function CsvPreview({ looked, shelf, busy, take, discard }: CsvPreviewPro
 			/>
 			<Box sx={{ display: 'flex', gap: 2 }}>
 				<Button variant="contained" disabled={busy || changed === 0} onClick={take}>
-					Take in these rows
+					Import these rows
 				</Button>
 				<Button variant="outlined" onClick={discard}>
 					Discard
 				</Button>
 			</Box>
-		</Paper>
+		</Box>
 	)
 }

@@ -1,6 +1,7 @@
 /** Sizes or studs as a table of entries, a row each, with a row more at a press. */
 import { Box, Button } from '@mui/material'
 import { useEffect, useRef } from 'react'
+import { scrollsX } from '../../parts/scrollsX.ts'
 import { Entry, titleWithUnit } from './Entry.tsx'
 import type { Row } from './modelTexts.ts'
 import type { Shown } from './useModelForm.ts'
@@ -25,7 +26,7 @@ export function EntryRows(props: EntryRowsProps) {
 	const { what, prefix, names, rows, put, add, columns } = props
 	const { box, willAdd } = useFocusOnNewRow(rows.length)
 	return (
-		<Box ref={box} sx={{ display: 'grid', gap: 1, overflowX: 'auto', pt: 0.5 }}>
+		<Box ref={box} sx={{ ...scrollsX, display: 'grid', gap: 1 }}>
 			<Box
 				aria-hidden="true"
 				sx={{

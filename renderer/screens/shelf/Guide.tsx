@@ -1,6 +1,7 @@
 /** How to measure a model for the shelf: one drawing and a few steps each. */
-import { Alert, Box, Paper, Stack, Typography } from '@mui/material'
+import { Box, Stack, Typography } from '@mui/material'
 import type { ReactNode } from 'react'
+import { Panel } from '../../parts/panels.tsx'
 
 /** A boot seen from the side, heel to the left, on its sole. */
 const upper = 'M 22 84 L 20 44 Q 26 32 42 36 L 84 40 Q 118 56 158 60 Q 208 62 222 82 L 222 84 Z'
@@ -236,15 +237,16 @@ const parts: readonly { title: string; steps: readonly string[]; drawing: ReactN
 export function Guide() {
 	return (
 		<Stack spacing={2}>
-			<Typography variant="h1">How to measure a model</Typography>
-			<Alert severity="info">
-				Common practice, no source. What matters is that every model of the shelf is measured the
-				same way, by the same hands where that can be. Leave empty what you did not measure.
-			</Alert>
-			<Box sx={{ display: 'grid', gridTemplateColumns: { xs: '1fr', md: '1fr 1fr' }, gap: 2 }}>
+			<Box
+				sx={{
+					display: 'grid',
+					gridTemplateColumns: { xs: '1fr', md: '1fr 1fr' },
+					columnGap: 4,
+					rowGap: 3,
+				}}
+			>
 				{parts.map(({ title, steps, drawing }) => (
-					<Paper key={title} component="section" variant="outlined" sx={{ p: 2 }}>
-						<Typography variant="h2">{title}</Typography>
+					<Panel key={title} title={title}>
 						{drawing}
 						<Box component="ol" sx={{ m: 0, pl: 2.5 }}>
 							{steps.map((step) => (
@@ -253,7 +255,7 @@ export function Guide() {
 								</Typography>
 							))}
 						</Box>
-					</Paper>
+					</Panel>
 				))}
 			</Box>
 			<Typography color="text.secondary">

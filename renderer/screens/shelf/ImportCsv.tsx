@@ -1,8 +1,8 @@
 /**
- * A table taken in: read and looked over first, every bad cell named; nothing changes before it is
+ * A table imported: read and looked over first, every bad cell named; nothing changes before it is
  * said so.
  */
-import { Box, Button, Paper, Stack, TextField, Typography } from '@mui/material'
+import { Box, Button, Stack, TextField, Typography } from '@mui/material'
 import { useState } from 'react'
 import { navigate } from 'wouter/use-hash-location'
 import { shelfColumns } from '../../../shared/desk/exchange/shelf-columns.ts'
@@ -21,7 +21,7 @@ const textOf = async (file: File): Promise<string> =>
 function takenWords({ of, problems }: Looked, added: number, replaced: number): string {
 	const left = problems.length
 	return (
-		`Taken in from ${of}: ${added} new, ${replaced} replaced.` +
+		`Imported from ${of}: ${added} new, ${replaced} replaced.` +
 		(left > 0 ? ` Left out: what had a bad cell (${left}).` : '')
 	)
 }
@@ -45,12 +45,6 @@ export function ImportCsv({ shelf, save }: ShelfPageProps) {
 		})
 	return (
 		<Stack spacing={2}>
-			<Typography variant="h1">Take in a table (CSV)</Typography>
-			<Typography color="text.secondary">
-				One line for each size; the model's own properties on its first line. Comma, semicolon or
-				tab. <em>Save as table</em> on the list gives the heading and the form. Nothing changes
-				before you have looked it over.
-			</Typography>
 			<Table busy={busy} look={look} />
 			<Trouble says={says} />
 			{looked && (
@@ -73,7 +67,7 @@ type Look = (text: string, of: string) => void
 function Table({ busy, look }: { busy: boolean; look: Look }) {
 	const [pasted, setPasted] = useState('')
 	return (
-		<Paper variant="outlined" sx={{ p: 2, display: 'grid', gap: 2 }}>
+		<Box sx={{ display: 'grid', gap: 2, maxWidth: '52rem' }}>
 			<FileChooser look={look} />
 			<TextField
 				label="Or paste the table here"
@@ -107,7 +101,7 @@ function Table({ busy, look }: { busy: boolean; look: Look }) {
 					{shelfColumns.join(', ')}
 				</Typography>
 			</Box>
-		</Paper>
+		</Box>
 	)
 }
 

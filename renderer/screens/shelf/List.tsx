@@ -1,4 +1,4 @@
-/** The models of the shelf: look, add, copy, retire, and save the table as CSV. */
+/** The models of the shelf: look, copy, retire. */
 import {
 	Alert,
 	Box,
@@ -13,11 +13,8 @@ import { useState } from 'react'
 import { navigate } from 'wouter/use-hash-location'
 import type { Model, Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
-import { call } from '../../host.ts'
-import { saveText } from '../../parts/files.ts'
-import { Trouble } from '../../parts/form.tsx'
-import { PrintButton } from '../../parts/Print.tsx'
-import { useHostAction } from '../../query.ts'
+import { Empty } from '../../parts/Page.tsx'
+import { AddModel } from './ListActs.tsx'
 import { Models } from './Models.tsx'
 import { unsaved } from './unsaved.ts'
 import type { ShelfPageProps } from './useShelf.ts'
@@ -44,7 +41,6 @@ function foundModels({ models }: Shelf, { query, withRetired }: Search): Model[]
 		.toSorted((left, right) => left.name.localeCompare(right.name) || (left.id < right.id ? -1 : 1))
 }
 function countWords({ models }: Shelf, found: number, withRetired: boolean): string {
-	if (models.length === 0) return 'The shelf is empty. Add a model, or take in a table.'
 	const retired = models.filter((model) => model.retired).length
 	return withRetired
 		? `${found} of ${models.length} models`
@@ -63,7 +59,6 @@ function withRetired(shelf: Shelf, { id }: Model, retire: boolean): Shelf {
 export function List({ shelf, save }: ShelfPageProps) {
 	const [search, setSearch] = useState<Search>({ query: '', withRetired: false })
 	const [all, setAll] = useState(false)
-	const action = useHostAction()
 	const found = foundModels(shelf, search)
 	const shown = all ? found : found.slice(0, atOnce)
 	const retire = (model: Model) => {
@@ -73,31 +68,23 @@ export function List({ shelf, save }: ShelfPageProps) {
 				'brought back.'
 		save(withRetired(shelf, model, !model.retired), words).catch(() => {})
 	}
-	const download = () =>
-		action.run(async () => {
-			const { csv } = await call('shelf.exportCsv', {})
-			// led by the mark by which spreadsheets know UTF-8
-			saveText(`\uFEFF${csv}`, 'shelf.csv', 'text/csv;charset=utf-8')
-			return ''
-		})
 	return (
 		<Stack spacing={2}>
-			<Typography variant="h1">Shelf</Typography>
-			<Typography color="text.secondary">
-				What can be bought locally, as measured here. In Decide these models are matched to the
-				player. Labels differ between makers: only your own measures count.
-			</Typography>
 			{shelf.note && <Alert severity="info">{shelf.note}</Alert>}
 			<Unsaved shelf={shelf} />
-			<Trouble says={action.says} />
-			<Tools
-				shelf={shelf}
-				search={search}
-				setSearch={setSearch}
-				download={download}
-				some={found.length > 0}
-			/>
-			<Typography role="status">{countWords(shelf, found.length, search.withRetired)}</Typography>
+			{shelf.models.length === 0 ? (
+				<Empty
+					says="No model yet. Measure the first one, or import a table of many: Decide then matches them to the player."
+					act={<AddModel />}
+				/>
+			) : (
+				<>
+					<Tools shelf={shelf} search={search} setSearch={setSearch} />
+					<Typography role="status" color="textSecondary">
+						{countWords(shelf, found.length, search.withRetired)}
+					</Typography>
+				</>
+			)}
 			{found.length > 0 && <Models models={shown} retire={retire} />}
 			{shown.length < found.length && (
 				<Button sx={{ alignSelf: 'flex-start' }} onClick={() => setAll(true)}>
@@ -139,30 +126,15 @@ interface ToolsProps {
 	shelf: Shelf
 	search: Search
 	setSearch: (search: Search) => void
-	download: () => void
-	/** Whether any model is found. */
-	some: boolean
 }
-function Tools({ shelf, search, setSearch, download, some }: ToolsProps) {
-	const { models } = shelf
+function Tools({ shelf: { models }, search, setSearch }: ToolsProps) {
 	return (
 		<Box
 			className="lw-screen-only"
 			sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}
 		>
-			<Button variant="contained" onClick={() => navigate('/shelf/new')}>
-				Add a model
-			</Button>
-			<Button variant="outlined" onClick={() => navigate('/shelf/import')}>
-				Take in a table (CSV)
-			</Button>
-			<Button variant="outlined" onClick={download}>
-				{models.length > 0 ? 'Save as table (CSV)' : 'Save an empty table to fill in (CSV)'}
-			</Button>
-			{some && <PrintButton what="this list" />}
-			<Box sx={{ flexGrow: 1 }} />
 			<TextField
-				size="small"
+				sx={{ width: '24rem', maxWidth: '100%' }}
 				label="Find a model"
 				type="search"
 				value={search.query}

@@ -6,15 +6,14 @@ import {
 	Checkbox,
 	FormControlLabel,
 	FormGroup,
-	Link,
 	Stack,
 	Typography,
 } from '@mui/material'
 import { offsetOf } from '../../../shared/engine/visit/shelf.ts'
 import { codes, termWords } from '../../../shared/engine/visit/terms.ts'
+import { Panel } from '../../parts/panels.tsx'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { Entry } from './Entry.tsx'
-import { EntryGroup } from './EntryGroup.tsx'
 import { EntryRows } from './EntryRows.tsx'
 import { emptySize, groups, sizeFields } from './modelTexts.ts'
 import { Studs } from './Studs.tsx'
@@ -25,16 +24,9 @@ const mostTold = 4
 
 export function ModelForm(props: ModelFormProps) {
 	const form = useModelForm(props)
-	const { texts, isNew, put } = form
+	const { texts, put } = form
 	return (
 		<Stack spacing={2} ref={form.form} onKeyDown={walkByEnter}>
-			<Typography variant="h1">{isNew ? 'New model' : texts.fields.name || 'Model'}</Typography>
-			<Typography color="text.secondary">
-				Only name, sole and one measured size are needed. What is left empty is{' '}
-				<em>not recorded</em>, never zero; the match says so. Enter goes on, Shift+Enter back. The
-				page <Link href="#/shelf/guide">How to measure</Link> shows each measure; what is typed here
-				is kept meanwhile.
-			</Typography>
 			{groups.map((group) => (
 				<Fields key={group.title} form={form} group={group} />
 			))}
@@ -62,7 +54,7 @@ function Fields({ form, group }: OfForm & { group: (typeof groups)[number] }) {
 	const offset = read.model && offsetOf(read.model)
 	const told = group.title === 'Measured' && offset !== undefined
 	return (
-		<EntryGroup title={group.title} hint={told ? `Offset: ${offset} mm` : undefined}>
+		<Panel title={group.title} hint={told ? `Offset: ${offset} mm` : undefined}>
 			<Box
 				sx={{
 					display: 'grid',
@@ -84,7 +76,7 @@ function Fields({ form, group }: OfForm & { group: (typeof groups)[number] }) {
 				))}
 			</Box>
 			{group.title === 'What it is' && <MadeFor form={form} />}
-		</EntryGroup>
+		</Panel>
 	)
 }
 
@@ -116,7 +108,7 @@ function MadeFor({ form: { texts, put } }: OfForm) {
 
 function Sizes({ form: { texts, tried, read, shown, put } }: OfForm) {
 	return (
-		<EntryGroup title="Sizes" hint="One line for each size and fitting, as measured inside.">
+		<Panel title="Sizes" hint="One line for each size and fitting, as measured inside.">
 			{tried && read.errors.sizes && (
 				<Alert severity="error" role="alert">
 					{read.errors.sizes}
@@ -132,7 +124,7 @@ function Sizes({ form: { texts, tried, read, shown, put } }: OfForm) {
 				columns="140px 100px 1fr 1fr 120px 100px"
 				shown={shown}
 			/>
-		</EntryGroup>
+		</Panel>
 	)
 }
 

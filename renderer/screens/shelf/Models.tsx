@@ -1,8 +1,9 @@
 /** The table of models, each with what can be done with it. */
-import { Button, Paper, Table, TableBody, TableCell, TableHead, TableRow } from '@mui/material'
+import { Box, Button, Table, TableBody, TableCell, TableHead, TableRow } from '@mui/material'
 import { navigate } from 'wouter/use-hash-location'
 import { type Model, offsetOf } from '../../../shared/engine/visit/shelf.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
+import { flush, scrollsX } from '../../parts/scrollsX.ts'
 import { featureWords, sizesWords } from './words.ts'
 
 interface Column {
@@ -26,14 +27,8 @@ interface ModelsProps {
 }
 export function Models({ models, retire }: ModelsProps) {
 	return (
-		<Paper
-			variant="outlined"
-			sx={{ overflowX: 'auto' }}
-			tabIndex={0}
-			role="region"
-			aria-label="Models"
-		>
-			<Table size="small" aria-label="Models">
+		<Box sx={scrollsX} tabIndex={0} role="region" aria-label="Models">
+			<Table size="small" aria-label="Models" sx={flush}>
 				<TableHead>
 					<TableRow>
 						{columns.map(({ head, align = 'left', screenOnly }) => (
@@ -49,7 +44,7 @@ export function Models({ models, retire }: ModelsProps) {
 					))}
 				</TableBody>
 			</Table>
-		</Paper>
+		</Box>
 	)
 }
 

@@ -5,7 +5,7 @@ import { soleFigure } from '../../../shared/engine/footwear/sole-figure.ts'
 import type { Model } from '../../../shared/engine/visit/shelf.ts'
 import { clinicProtocol as protocol } from '../../parts/clinicProtocol.ts'
 import { Picture } from '../../parts/Picture.tsx'
-import { EntryGroup } from './EntryGroup.tsx'
+import { Panel } from '../../parts/panels.tsx'
 import { EntryRows } from './EntryRows.tsx'
 import { emptyStud, type StudState, studFields } from './modelTexts.ts'
 import type { ModelFormState } from './useModelForm.ts'
@@ -38,7 +38,7 @@ export function Studs({ form }: { form: ModelFormState }) {
 		put({ studState, studs: first ? [emptyStud()] : texts.studs })
 	}
 	return (
-		<EntryGroup title="Studs" hint={hint}>
+		<Panel title="Studs" hint={hint}>
 			<TextField
 				select
 				size="small"
@@ -77,7 +77,7 @@ export function Studs({ form }: { form: ModelFormState }) {
 					{read.model && <Sole model={read.model} />}
 				</Box>
 			)}
-		</EntryGroup>
+		</Panel>
 	)
 }
 /** The right sole of the first size; nothing while no stud stands on it. */

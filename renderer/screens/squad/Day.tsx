@@ -1,11 +1,12 @@
 /** The page of one screening day: who comes next, the board, and what follows after signing. */
-import { Alert, Box, Stack, Typography } from '@mui/material'
+import { Alert } from '@mui/material'
 import { useEffect, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { StationId } from '../../../shared/desk/squad/stations.ts'
 import { Answered } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
 import { counted } from '../../parts/Needs.tsx'
+import { Page } from '../../parts/Page.tsx'
 import { may, type PersonRole } from '../../parts/roles.ts'
 import { useHost } from '../../query.ts'
 import { AfterSigning } from './AfterSigning.tsx'
@@ -43,8 +44,13 @@ function DayPage({ role, day }: { role: PersonRole; day: OutputOf<'squad.open'> 
 	const { squadId, rows, team } = day
 	const over = isOver(rows)
 	return (
-		<Stack spacing={3}>
-			<Head day={day} />
+		<Page
+			title={`${team}, ${dayInWords(day.day)}`}
+			line={
+				<span role="status">{`${counted(rows.length, 'player')}: ${countsInWords(rows)}.`}</span>
+			}
+			back={{ to: '#/squad', words: 'Back to the days' }}
+		>
 			{day.doubled.map(({ number, names }) => (
 				<Alert key={number} severity="error" role="alert">
 					The number {number} stands for {names.join(' and ')}. Give one of them another number.
@@ -56,19 +62,6 @@ function DayPage({ role, day }: { role: PersonRole; day: OutputOf<'squad.open'> 
 				<AfterSigning squadId={squadId} signed={countOf(rows, 'signed')} over={over} lead={lead} />
 			)}
 			{desk && <NewDay into={{ squadId, team, day: day.day }} />}
-		</Stack>
-	)
-}
-
-function Head({ day }: { day: OutputOf<'squad.open'> }) {
-	return (
-		<Box>
-			<Typography variant="h1">
-				{day.team}, {dayInWords(day.day)}
-			</Typography>
-			<Typography role="status" color="textSecondary">
-				{counted(day.rows.length, 'player')}: {countsInWords(day.rows)}.
-			</Typography>
-		</Box>
+		</Page>
 	)
 }

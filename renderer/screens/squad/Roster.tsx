@@ -48,7 +48,7 @@ function useRoster(into: Standing | undefined) {
 			const { squadId } = await change('squad.create', { text, team, day, same, ...standing })
 			if (!into) navigate(`/squad/${squadId}`)
 			type('')
-			return 'Taken in.'
+			return 'Imported.'
 		})
 	const answer = (row: number, who: string) => setSame((now) => ({ ...now, [String(row)]: who }))
 	return { team, setTeam, day, setDay, text, type, look, preview, same, answer, take, action }

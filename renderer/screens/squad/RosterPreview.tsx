@@ -71,7 +71,7 @@ export function RosterPreview(props: RosterPreviewProps) {
 					disabled={busy || waits !== ''}
 					onClick={take}
 				>
-					{adding ? 'Add to the board' : 'Take in and open the board'}
+					{adding ? 'Add to the board' : 'Import and open the board'}
 				</Button>
 				<Typography variant="body2" color="textSecondary">
 					{waits}

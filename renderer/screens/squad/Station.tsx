@@ -12,6 +12,7 @@ import { dayInWords } from '../../parts/dates.ts'
 import { readPath } from '../../parts/draft-path.ts'
 import { Trouble } from '../../parts/form.tsx'
 import { FieldRow } from '../../parts/MeasureField.tsx'
+import { Page } from '../../parts/Page.tsx'
 import { Way } from '../../parts/panels.tsx'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { AlsoOpen } from '../assessment/AlsoOpen.tsx'
@@ -92,8 +93,7 @@ function AtStation(props: AtStationProps) {
 	}
 	const missing = missingAt(draft.visit, station)
 	return (
-		<Box sx={{ display: 'grid', gap: 2, maxWidth: 1100 }}>
-			<Typography variant="h1">{stationOf(station).name}</Typography>
+		<Page title={stationOf(station).name}>
 			<Who row={row} rows={rows} open={open} />
 			<AlsoOpen open={open} />
 			<Entries {...props} />
@@ -112,7 +112,7 @@ function AtStation(props: AtStationProps) {
 			)}
 			<Trouble says={says} />
 			<Leave station={station} sign={sign} back={() => leave(`/squad/${squadId}`)} />
-		</Box>
+		</Page>
 	)
 }
 
@@ -152,7 +152,7 @@ function Entries({ squadId, station, row, open }: AtStationProps) {
 	const { content: draft, earlier, change } = open
 	const last = latestBefore(earlier, draft.visit.visitDate)
 	return (
-		<Box sx={{ ...large, display: 'grid', gap: 1 }} onKeyDown={walkByEnter}>
+		<Box sx={{ ...large, display: 'grid', gap: 1, maxWidth: 1100 }} onKeyDown={walkByEnter}>
 			{stationOf(station).rows.map((paths) => (
 				<FieldRow
 					key={paths[0]}

@@ -1,8 +1,9 @@
 /** A squad screening day: roster, board, and one station at a time in large type. */
-import { Alert, Stack, Typography } from '@mui/material'
+import { Alert, Typography } from '@mui/material'
 import type { StationId } from '../../../shared/desk/squad/stations.ts'
 import { Answered } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
+import { Page } from '../../parts/Page.tsx'
 import { Rows, Way } from '../../parts/panels.tsx'
 import { may, type PersonRole } from '../../parts/roles.ts'
 import { useHost } from '../../query.ts'
@@ -32,17 +33,20 @@ export function SquadScreen({ role, squadId, station, playerId }: SquadScreenPro
 function Days({ role }: { role: PersonRole }) {
 	const list = useHost('squad.list', {})
 	return (
-		<Stack spacing={3}>
-			<Typography variant="h1">Squad screening days</Typography>
+		<Page
+			title="Squad screening days"
+			line="A whole team in one day: a roster, a board, and one station at a time."
+		>
 			<Answered of={list} what="the screening days">
 				{({ days }) => (
 					<Rows
 						label="Screening days"
 						heads={['Day', 'Team', 'Players', 'Open']}
+						figures={['Players']}
 						empty={
 							may(role).desk
 								? 'No screening day yet. Name the team below, then choose or paste its roster.'
-								: 'No screening day yet. Reception or a clinician takes in a roster first.'
+								: 'No screening day yet. Reception or a clinician imports a roster first.'
 						}
 						rows={days.map((day) => ({
 							key: day.squadId,
@@ -59,7 +63,7 @@ function Days({ role }: { role: PersonRole }) {
 				)}
 			</Answered>
 			{may(role).desk && <NewDay />}
-		</Stack>
+		</Page>
 	)
 }
 

@@ -1,5 +1,5 @@
 /** Every measure of every visit, a column each visit. */
-import { Box, Paper, Typography } from '@mui/material'
+import { Box } from '@mui/material'
 import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
@@ -9,6 +9,8 @@ import { rounded } from '../../../shared/engine/visit/sides.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { type Visit, visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { readPath } from '../../parts/draft-path.ts'
+import { Panel } from '../../parts/panels.tsx'
+import { scrollsX } from '../../parts/scrollsX.ts'
 import { unitShown } from '../../parts/units.ts'
 import { steps } from '../assessment/steps.ts'
 import type { Opened } from './openVisits.ts'
@@ -73,15 +75,15 @@ function painRows(visits: readonly Visit[]): MeasureRow[] {
 }
 const tableStyle = {
 	borderCollapse: 'collapse',
-	minWidth: '100%',
 	fontVariantNumeric: 'tabular-nums',
 	'& th, & td': {
-		textAlign: 'left',
+		textAlign: 'right',
 		py: 0.75,
-		pr: 3,
+		pl: 4,
 		borderBottom: 1,
 		borderColor: 'divider',
 	},
+	'& th:first-of-type': { textAlign: 'left', pl: 0 },
 	'& tbody th': { fontWeight: 400 },
 } as const
 
@@ -93,9 +95,8 @@ export function SideBySide({ visits, draftDate }: Pick<Opened, 'visits' | 'draft
 		...painRows(visits),
 	]
 	return (
-		<Paper component="section" variant="outlined" sx={{ p: 2 }}>
-			<Typography variant="h2">Visits side by side</Typography>
-			<Box role="region" aria-label="Visits side by side" tabIndex={0} sx={{ overflowX: 'auto' }}>
+		<Panel title="Visits side by side">
+			<Box role="region" aria-label="Visits side by side" tabIndex={0} sx={scrollsX}>
 				<Box component="table" sx={tableStyle}>
 					<thead>
 						<tr>
@@ -120,6 +121,6 @@ export function SideBySide({ visits, draftDate }: Pick<Opened, 'visits' | 'draft
 					</tbody>
 				</Box>
 			</Box>
-		</Paper>
+		</Panel>
 	)
 }

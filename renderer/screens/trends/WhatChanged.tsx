@@ -1,5 +1,5 @@
 /** What changed between visits, the real changes first. */
-import { Box, Chip, Paper, Typography } from '@mui/material'
+import { Box, Chip, Typography } from '@mui/material'
 import type { Change } from '../../../shared/engine/findings/assessment.ts'
 import { examinerWords } from '../../../shared/engine/findings/change.ts'
 import { changesOfVisit } from '../../../shared/engine/findings/measure-change.ts'
@@ -8,6 +8,8 @@ import { rounded } from '../../../shared/engine/visit/sides.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { clinicProtocol } from '../../parts/clinicProtocol.ts'
+import { Empty } from '../../parts/Page.tsx'
+import { Panel } from '../../parts/panels.tsx'
 import { unitShown } from '../../parts/units.ts'
 
 const verdictWords: Record<Change['verdict'], string> = {
@@ -74,16 +76,15 @@ function changeSentence({
 export function WhatChanged({ visits }: { visits: readonly Visit[] }) {
 	const changes = changesOf(visits)
 	return (
-		<Paper component="section" variant="outlined" sx={{ p: 2 }}>
-			<Typography variant="h2">What really changed</Typography>
-			<Typography variant="body2" color="text.secondary">
-				Since the last visit that has the measure. Real only from the smallest real change of the
-				protocol, which stands beside it; its source stands in Settings, Protocol.
-			</Typography>
+		<Panel
+			title="What really changed"
+			hint={
+				'Since the last visit that has the measure. Real only from the smallest real change of ' +
+				'the protocol, which stands beside it; its source stands in Settings, Protocol.'
+			}
+		>
 			{changes.length === 0 && (
-				<Typography sx={{ mt: 1 }}>
-					Nothing to compare yet: two visits with the same measure are needed.
-				</Typography>
+				<Empty says="Nothing to compare yet: two visits with the same measure are needed." />
 			)}
 			<Box component="ul" sx={{ listStyle: 'none', m: 0, p: 0 }}>
 				{changes.map(({ key, title, change, hasLimit }) => (
@@ -113,6 +114,6 @@ export function WhatChanged({ visits }: { visits: readonly Visit[] }) {
 					</Box>
 				))}
 			</Box>
-		</Paper>
+		</Panel>
 	)
 }

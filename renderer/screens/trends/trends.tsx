@@ -2,50 +2,24 @@
  * A player's visits side by side: what really changed beyond error first, then charts, then every
  * measure.
  */
-import { Alert, Box, Link, Paper, Stack, Typography } from '@mui/material'
+import { Alert, Box, Button } from '@mui/material'
 import { useMemo } from 'react'
 import type { Chart } from '../../../shared/engine/charts/chart.ts'
 import { Answered } from '../../parts/Answered.tsx'
 import { ChartView } from '../../parts/ChartView.tsx'
+import { goTo } from '../../parts/goTo.ts'
 import { Lacking } from '../../parts/Lacking.tsx'
+import { Empty, Page } from '../../parts/Page.tsx'
 import { useReading } from '../../query.ts'
 import { courseOf, type Opened, openVisits } from './openVisits.ts'
 import { SideBySide } from './SideBySide.tsx'
 import { WhatChanged } from './WhatChanged.tsx'
 
-function Head({ playerId, opened }: { playerId: string; opened: Opened }) {
-	const count = opened.visits.length
+function lineOf({ visits, draftDate }: Opened): string {
+	const { length: count } = visits
 	return (
-		<Box
-			sx={{
-				display: 'flex',
-				flexWrap: 'wrap',
-				justifyContent: 'space-between',
-				alignItems: 'center',
-				gap: 2,
-			}}
-		>
-			<Box>
-				<Typography variant="h1">Trends</Typography>
-				<Typography color="text.secondary">
-					{opened.name}, {count} {count === 1 ? 'visit' : 'visits'}
-					{opened.draftDate ? '; the last one is a draft, not signed' : ''}
-				</Typography>
-			</Box>
-			<Link
-				href={`#/players/${playerId}`}
-				underline="hover"
-				sx={{
-					display: 'inline-flex',
-					alignItems: 'center',
-					minHeight: 44,
-					px: 1.5,
-					fontWeight: 600,
-				}}
-			>
-				Back to the player
-			</Link>
-		</Box>
+		`${count} ${count === 1 ? 'visit' : 'visits'}` +
+		(draftDate ? '; the last one is a draft, not signed' : '')
 	)
 }
 function Charts({ charts }: { charts: readonly Chart[] }) {
@@ -55,14 +29,14 @@ function Charts({ charts }: { charts: readonly Chart[] }) {
 			sx={{
 				display: 'grid',
 				gridTemplateColumns: 'repeat(auto-fit, minmax(min(30rem, 100%), 1fr))',
-				gap: 2,
+				gap: 3,
 				alignItems: 'start',
 			}}
 		>
 			{charts.map((chart) => (
-				<Paper key={chart.id} variant="outlined" sx={{ p: 2, minWidth: 0, '& figure': { mt: 0 } }}>
+				<Box key={chart.id} sx={{ minWidth: 0, '& figure': { mt: 0 } }}>
 					<ChartView chart={chart} />
-				</Paper>
+				</Box>
 			))}
 		</Box>
 	)
@@ -71,21 +45,28 @@ function TrendsPage({ playerId, opened }: { playerId: string; opened: Opened }) 
 	const { visits, draftDate, lacking } = opened
 	const { charts, trouble } = useMemo(() => courseOf(visits), [visits])
 	return (
-		<Stack spacing={3}>
-			<Head playerId={playerId} opened={opened} />
+		<Page
+			title={`Trends of ${opened.name}`}
+			line={lineOf(opened)}
+			back={{ to: `#/players/${playerId}`, words: 'Back to the player' }}
+		>
 			{trouble ? <Alert severity="warning">{trouble}</Alert> : null}
 			<Lacking says={lacking} />
 			{visits.length === 0 ? (
-				<Alert severity="info">
-					No visits yet. <Link href={`#/assessment/${playerId}`}>Start an assessment</Link>; its
-					measures then stand here.
-				</Alert>
+				<Empty
+					says="No visit yet: what is measured at a visit stands here, each measure over time."
+					act={
+						<Button variant="contained" onClick={() => goTo(`/assessment/${playerId}`)}>
+							Start assessment
+						</Button>
+					}
+				/>
 			) : (
 				<WhatChanged visits={visits} />
 			)}
 			<Charts charts={charts} />
 			{visits.length > 0 ? <SideBySide visits={visits} draftDate={draftDate} /> : null}
-		</Stack>
+		</Page>
 	)
 }
 export function Trends({ playerId }: { playerId: string }) {

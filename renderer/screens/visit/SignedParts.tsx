@@ -1,5 +1,5 @@
 /** What stands in a signed visit: entries, decisions, and the findings of that day. */
-import { Box, Paper, Typography } from '@mui/material'
+import { Box, Typography } from '@mui/material'
 import type { SignedVisit } from '../../../shared/contract.ts'
 import { agreementInWords } from '../../../shared/engine/words/en/agreement.ts'
 import { Panel, Rows } from '../../parts/panels.tsx'
@@ -75,7 +75,7 @@ export function Decisions({ signed }: { signed: SignedVisit }) {
 			<Rows
 				label="Decisions about findings"
 				heads={['Finding', 'Decision', 'Reason']}
-				empty="No finding was decided one by one: they stand in the words of the suggestion."
+				empty="No finding was decided one by one: they stand in the words of the proposal."
 				rows={decisionRows(signed).map(({ key, says, choice, why }) => ({
 					key,
 					cells: [says, choice, why],
@@ -102,11 +102,11 @@ export function FindingsThen({ signed }: { signed: SignedVisit }) {
 			title="Findings at the time"
 			hint={`${whose}, version ${protocol.version}. They stand as they were on that day.`}
 		>
-			<Paper variant="outlined" component="ul" sx={{ m: 0, py: 1, pr: 2, pl: 4 }}>
+			<Box component="ul" sx={{ m: 0, pl: 2.5, maxWidth: '52rem' }}>
 				{findings.map((finding) => (
 					<li key={finding.id}>{finding.says}</li>
 				))}
-			</Paper>
+			</Box>
 		</Panel>
 	)
 }

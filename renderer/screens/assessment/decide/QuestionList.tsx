@@ -176,6 +176,8 @@ const rows = {
 	m: 0,
 	p: 0,
 	'& :is(button, input, select, textarea)': { scrollMarginBottom: '5rem' },
+	// a row is as wide as the list that scrolls: its ring stands inside
+	'& button:focus-visible': { outlineOffset: '-3px' },
 } as const
 /** How many are settled; the letters stand on the answers. */
 function Foot({

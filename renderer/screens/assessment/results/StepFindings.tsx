@@ -150,7 +150,14 @@ export function StepFindings(props: StepFindingsProps) {
 	)
 }
 /** What scrolls leaves room for the ring of what has the focus at its edge. */
-const forTheRing = { px: 0.75, mx: -0.75 }
+const forTheRing = {
+	px: 0.75,
+	mx: -0.75,
+	py: 1.25,
+	my: -1.25,
+	// the buttons are higher than their lines: above and below, the ring stands inside
+	'& button:focus-visible': { outlineOffset: '-3px' },
+}
 /** The result above keeps at least half of the height. */
 const frame = {
 	flex: '0 1 auto',

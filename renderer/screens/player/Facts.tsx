@@ -1,40 +1,7 @@
-/** A titled part of the player's page, and names with what is said of each. */
-import { Box, Typography } from '@mui/material'
+/** Names with what is said of each. */
+import { Box } from '@mui/material'
 import type { ReactNode } from 'react'
 
-export function Part({
-	title,
-	beside,
-	children,
-}: {
-	title: string
-	/** stands at the end of the title's line */
-	beside?: ReactNode
-	children: ReactNode
-}) {
-	return (
-		<Box
-			component="section"
-			aria-label={title}
-			sx={{ borderTop: 1, borderColor: 'divider', pt: 1.25, minWidth: 0 }}
-		>
-			<Box
-				sx={{
-					display: 'flex',
-					flexWrap: 'wrap',
-					alignItems: 'baseline',
-					justifyContent: 'space-between',
-					columnGap: 2,
-					mb: 0.5,
-				}}
-			>
-				<Typography variant="h2">{title}</Typography>
-				{beside}
-			</Box>
-			{children}
-		</Box>
-	)
-}
 /** @param strong the first is what the eye is to find */
 export function Facts({
 	facts,
@@ -76,6 +43,3 @@ export function Facts({
 		</Box>
 	)
 }
-export const Empty = ({ children }: { children: ReactNode }) => (
-	<Typography color="textSecondary">{children}</Typography>
-)
