@@ -115,7 +115,8 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 					lacks={mine.length > 0 ? lacks : undefined}
 					next={steps[steps.indexOf(step) + 1]}
 					goOn={() => goOn()}
-					byEnter={step.groups.length > 0}
+					step={step}
+					finds={mine.length === 0 || lacks.length > 0}
 					toField={(path) => focusField(stepBox.current, path)}
 				/>
 			)}

@@ -1,5 +1,5 @@
 /** Going from step to step: the draft remembers it, and the focus goes where the hand goes on. */
-import { type RefObject, useCallback, useState } from 'react'
+import { type RefObject, useCallback, useEffect, useRef, useState } from 'react'
 import type { Step } from './steps.ts'
 import type { OpenDraft } from './useDraft.ts'
 
@@ -11,8 +11,22 @@ function focusOnceDrawn(target: () => HTMLElement | null | undefined): void {
 		if (now === before || now === document.body) target()?.focus()
 	})
 }
-const firstField = (within: HTMLElement | null) =>
-	within?.querySelector<HTMLElement>(':is(input, select)[data-path]')
+type Field = HTMLInputElement | HTMLSelectElement
+/** The first field in which nothing stands; where all hold something, the first of all. */
+function firstField(within: HTMLElement | null): HTMLElement | undefined {
+	const fields = [...(within?.querySelectorAll<Field>(':is(input, select)[data-path]') ?? [])]
+	return fields.find(({ value }) => value === '') ?? fields[0]
+}
+/** Where the hand begins on a step: a question to be asked or settled, else a field. */
+const begin = (within: HTMLElement | null, step: Step): HTMLElement | undefined =>
+	step.groups.length > 0
+		? firstField(within)
+		: (within?.querySelector<HTMLElement>(firstAsked[step.name] ?? 'none') ?? undefined)
+/** On Flags the first answer, never the button that answers all; on Decide the line that is open. */
+const firstAsked: Readonly<Partial<Record<Step['name'], string>>> = {
+	Flags: '[data-asked] [aria-pressed=true]',
+	Decide: '[data-question][aria-expanded=true]',
+}
 
 interface StepsProps {
 	open: Pick<OpenDraft, 'change' | 'saveNow'>
@@ -26,12 +40,19 @@ interface StepsProps {
 }
 /**
  * A step that is chosen is begun at its heading, as a page is. One that the hand goes on to (Enter,
- * the way on, the key of a later step) is begun at its first field: a screen reader hears the name
- * of the step with it, since the step is a group.
+ * the way on, the key of a later step), and the step that a visit opens with, is begun where it is
+ * first answered: a screen reader hears the name of the step with it, since the step is a group.
+ * Sign is read before it is answered, from its heading on.
  */
 export function useSteps({ open, steps, step, stepBox, heading, clear }: StepsProps) {
 	const { change, saveNow } = open
 	const [wanted, setWanted] = useState({ question: '', asked: 0 })
+	// the visit opens with the hand where it goes on; whoever was quicker keeps the focus
+	const opened = useRef(step)
+	useEffect(() => {
+		const now = document.activeElement
+		if (now === null || now === document.body) begin(stepBox.current, opened.current)?.focus()
+	}, [stepBox])
 	const put = useCallback(
 		(name: string) => {
 			clear()
@@ -59,8 +80,7 @@ export function useSteps({ open, steps, step, stepBox, heading, clear }: StepsPr
 			if (to <= steps.indexOf(step)) return goTo(next.name)
 			put(next.name)
 			setWanted(({ asked }) => ({ question: '', asked }))
-			const fields = next.groups.length > 0
-			focusOnceDrawn(() => (fields ? firstField(stepBox.current) : undefined) ?? heading.current)
+			focusOnceDrawn(() => begin(stepBox.current, next) ?? heading.current)
 		},
 		[put, goTo, steps, step, stepBox, heading],
 	)
