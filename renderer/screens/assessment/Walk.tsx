@@ -69,7 +69,9 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 		setFocused('')
 		setSaid('')
 	}, [])
-	const { goTo, goOn, wanted, asked } = useSteps({ open, steps, step, stepBox, heading, clear })
+	const lacking = useMemo(() => (assessment?.missing ?? []).map(({ path }) => path), [assessment])
+	const place = { stepBox, heading, clear, missing: lacking }
+	const { goTo, goOn, wanted, asked } = useSteps({ open, steps, step, ...place })
 	const mine = asksOf(step)
 	const missing = assessment?.missing.filter(({ path }) => asksAbout(step, path)) ?? []
 	const lacks = lacksOf(mine, draft.raw, missing)
