@@ -278,10 +278,10 @@ describe('the list', () => {
 
 it('says how firmly a proposal stands, and what to measure again', () => {
 	expect(firmnessWords(undefined)).toBe('')
-	expect(firmnessWords({ firmness: 'steady', decidedBy: [] })).toBe('steady')
+	expect(firmnessWords({ firmness: 'steady', decidedBy: [] })).toBe('steady within measuring error')
 	expect(
 		firmnessWords({ firmness: 'near-a-limit', decidedBy: ['feet.right.heelToToeMm'], share: 0.8 }),
-	).toBe('near a limit: measure heel to toe, right again')
+	).toBe('near a limit, so that measuring error may change it; measure heel to toe, right again')
 })
 
 it('tells a changed answer by its question, and nothing of what was read', () => {

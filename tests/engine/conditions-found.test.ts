@@ -33,6 +33,9 @@ describe('a condition is found', () => {
 		['iselin', 'fifth-metatarsal-apophysitis', 'Iselin'],
 		['morton', 'interdigital-neuroma', 'Morton'],
 		['turf toe', 'turf-toe', 'turf toe'],
+		['midportion', 'achilles-midportion', 'mid-portion Achilles tendinopathy'],
+		['midportion achilles', 'achilles-midportion', 'mid-portion Achilles tendinopathy'],
+		['heel pain', 'calcaneal-apophysitis', 'growing heel pain'],
 	])('by "%s" first as %s, and says why: %s', (typed, condition, fits) =>
 		expect(findConditions(typed)[0]).toMatchObject({ condition, fits }),
 	)

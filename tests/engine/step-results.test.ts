@@ -19,6 +19,7 @@ import {
 import { ageStrip, shareStrip } from '../../renderer/screens/assessment/results/growthStrips.ts'
 import {
 	conditionLines,
+	hoursWords,
 	loadRows,
 	pairLines,
 	sessionWords,
@@ -246,9 +247,9 @@ describe('the player at a glance', () => {
 	})
 	it('an adult is held against none', () => {
 		const grown = adult({ play: { organisedHoursPerWeek: 40 } })
-		expect(loadRows(assess(grown), grown, protocol)).toEqual([
-			expect.objectContaining({ says: '40', limit: 'none for adults', beyond: false }),
-		])
+		expect(loadRows(assess(grown), grown, protocol)).toEqual([])
+		expect(hoursWords(grown, protocol)).toBe('40 hours of organised sport a week')
+		expect(hoursWords(busy, protocol)).toBe('')
 	})
 	it('sessions, conditions and pairs as short lines', () => {
 		expect(sessionWords(boy)).toBe('1 match, 2 trainings a week')

@@ -37,7 +37,9 @@ test('the position is typed freely or chosen from the list of the code', async (
 		// union and league mean different positions by it
 		await position.fill('lock')
 		await expect(told.filter({ hasText: 'Choose the code' })).toBeVisible()
-		await page.getByRole('combobox', { name: 'Code', exact: true }).selectOption('rugby-union')
+		await page
+			.getByRole('combobox', { name: 'Football code', exact: true })
+			.selectOption('rugby-union')
 		// spelt as on the list, but for the capital: there is nothing to tell
 		await expect(told.filter({ hasText: 'Choose the code' })).toHaveCount(0)
 		await position.fill('second row')

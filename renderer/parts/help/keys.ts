@@ -18,6 +18,8 @@ export const keySheet: readonly {
 			['Alt+1 to Alt+8', 'To the step with that number'],
 			['Alt+N', 'To the next thing to do on this step'],
 			['Alt+G', 'To the gate on Decide: what is held'],
+			['Alt+T', 'On Play, for a player who comes back: play, conditions and pairs as last time'],
+			['Alt+A', 'On Play: add a pair'],
 			['Alt+L', 'All that is missing on this step: open, close'],
 			['Alt+M', 'All findings of this step: open, close'],
 			['Alt+C', 'The course over the visits: open, close'],

@@ -28,13 +28,17 @@ export function Position(field: FieldProps) {
 	const { path, draft, change } = field
 	const takeBlock = useContext(PasteBlock)
 	const code = draft.visit.play?.code
-	const typed = storedText(field)
+	const stored = storedText(field)
+	// a space at the end is the beginning of the next word: it stays while it is typed
+	const [text, setText] = useState(stored)
+	const typed = text.trim() === stored.trim() ? text : stored
 	const judged = judge(path, typed)
 	// The list forgets its marked option at the first drawing after its options changed. That one
 	// comes at once: at the next answer of the host it would take the mark from under an arrow key.
 	const [, drawAgain] = useState(typed)
 	useEffect(() => drawAgain(typed), [typed])
 	const set = (text: string) => {
+		setText(text)
 		const { error, value } = judge(path, text)
 		change((now) => (error === undefined ? withValue(now, path, value) : withRaw(now, path, text)))
 	}

@@ -28,6 +28,7 @@ export function lastVisitWords(
 	const last = repeats(meta) ? meanOf(before as Reading) : undefined
 	if (last === undefined) return ''
 	const now = meanOf(readPath(visit, path) as Reading)
-	const step = now === undefined ? '' : `, ${signed(rounded(now - last, 1))}`
+	const by = now === undefined ? undefined : rounded(now - last, 1)
+	const step = by === undefined ? '' : `, ${by === 0 ? 'the same' : signed(by)}`
 	return `last ${rounded(last, 1)}${step}`
 }

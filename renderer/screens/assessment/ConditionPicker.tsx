@@ -1,6 +1,7 @@
 /** Choosing conditions by any of their names, and features of a shoe from their list. */
 import { Autocomplete, Box, TextField, Typography } from '@mui/material'
 import { type KeyboardEvent, useMemo, useState } from 'react'
+import { ageDoubt } from '../../../shared/engine/conditions/ages.ts'
 import { findConditions } from '../../../shared/engine/conditions/find.ts'
 import {
 	type Condition,
@@ -9,6 +10,7 @@ import {
 	features,
 	termWords,
 } from '../../../shared/engine/visit/terms.ts'
+import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 
 /** The Enter that chose from the list does not also go on to the next field. */
 const keepEnter = (event: KeyboardEvent): void => {
@@ -19,8 +21,22 @@ function whyOf(condition: Condition, typed: string): string {
 	const found = findConditions(typed).find((fit) => fit.condition === condition)
 	return found === undefined || found.listed ? '' : `also called: ${found.fits}`
 }
-/** @param choose told the condition; the field is then empty again */
-export function ConditionPicker({ choose }: { choose: (condition: Condition) => void }) {
+/** What is usual at this age stands first: the first is what Enter takes. */
+function foundFor(typed: string, ageYears: number): Condition[] {
+	const found = findConditions(typed)
+	const isUnusual = ({ condition, whole }: (typeof found)[number]) =>
+		!whole && ageDoubt(condition, ageYears, clinicProtocol) !== undefined
+	return [...found.filter((one) => !isUnusual(one)), ...found.filter(isUnusual)].map(
+		({ condition }) => condition,
+	)
+}
+interface PickerProps {
+	/** Whole years on the day of the visit. */
+	ageYears: number
+	/** Told the condition; the field is then empty again. */
+	choose: (condition: Condition) => void
+}
+export function ConditionPicker({ ageYears, choose }: PickerProps) {
 	const [typed, setTyped] = useState('')
 	const [here, setHere] = useState(false)
 	return (
@@ -32,9 +48,7 @@ export function ConditionPicker({ choose }: { choose: (condition: Condition) => 
 				autoHighlight
 				slotProps={{ paper: { variant: 'outlined', sx: { borderColor: 'text.secondary' } } }}
 				noOptionsText="No condition has this name: choose another condition and write it in words."
-				filterOptions={(_, { inputValue }) =>
-					findConditions(inputValue).map(({ condition }) => condition)
-				}
+				filterOptions={(_, { inputValue }) => foundFor(inputValue, ageYears)}
 				getOptionLabel={termWords}
 				// what was typed stays when the field is left: nothing was chosen yet
 				clearOnBlur={false}

@@ -1,6 +1,7 @@
 /** The conditions of a visit: found by any of their names, with what is recorded of each. */
 import { Box, Typography } from '@mui/material'
 import { useRef, useState } from 'react'
+import { ageYears } from '../../../shared/engine/visit/age.ts'
 import type { Condition } from '../../../shared/engine/visit/terms.ts'
 import { capital, conditionInWords } from '../../../shared/engine/words/words.ts'
 import { ConditionPicker } from './ConditionPicker.tsx'
@@ -14,7 +15,7 @@ function withCondition(now: StepProps['draft'], condition: Condition): StepProps
 	return { ...now, visit: { ...now.visit, conditions: [...(now.visit.conditions ?? []), more] } }
 }
 export function Conditions({ draft, change, goTo }: DraftProps & Pick<StepProps, 'goTo'>) {
-	const list = draft.visit.conditions ?? []
+	const { conditions: list = [], player, visitDate } = draft.visit
 	const box = useRef<HTMLDivElement>(null)
 	const [removed, setRemoved] = useState('')
 	const focusOnceDrawn = (target: string) =>
@@ -46,7 +47,7 @@ export function Conditions({ draft, change, goTo }: DraftProps & Pick<StepProps,
 			<Typography role="status" variant="body2" sx={{ '&:empty': { display: 'none' } }}>
 				{removed && `${removed} is taken out. Ctrl+Z brings it back.`}
 			</Typography>
-			<ConditionPicker choose={add} />
+			<ConditionPicker ageYears={ageYears(player.birthDate, visitDate)} choose={add} />
 		</Box>
 	)
 }

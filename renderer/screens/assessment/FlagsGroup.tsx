@@ -65,9 +65,16 @@ function Rows({ group, draft, change }: GroupProps) {
 		.filter((paths) => isAskedHere(paths, draft))
 		.map((paths) => <Question key={paths[0]} paths={paths} draft={draft} change={change} />)
 }
+/**
+ * What is a sign as soon as it is recorded, whatever its questions come to: a condition must not
+ * record it, so that it stands only once somebody said on which side it is.
+ */
+const signsByThemselves: Readonly<Record<string, string>> = {
+	'screening.limp': 'Only where the player limps now: choose the side. Else leave it.',
+}
 /** The side can be the condition's only where the group has that one. */
 const sideFor = ({ group, side }: Omit<GroupProps, 'draft' | 'change'>): string | undefined =>
-	group.sides.find((each) => each === side)
+	group.path in signsByThemselves ? undefined : group.sides.find((each) => each === side)
 function Group(props: GroupProps) {
 	const { group, draft, change } = props
 	const standing = readPath(draft.visit, group.path) !== undefined
@@ -90,6 +97,11 @@ function Group(props: GroupProps) {
 			{sided && !standing && side !== undefined && (
 				<Typography variant="body2" color="text.secondary">
 					Asked of {side === 'both' ? 'both sides' : `the ${side} side`}, as recorded.
+				</Typography>
+			)}
+			{sided && !standing && group.path in signsByThemselves && (
+				<Typography variant="body2" color="text.secondary">
+					{signsByThemselves[group.path]}
 				</Typography>
 			)}
 			{sided && !standing && side === undefined ? (

@@ -56,6 +56,7 @@ export function Pairs({
 				<Button
 					ref={adding}
 					variant="outlined"
+					aria-keyshortcuts="Alt+A"
 					onClick={() => {
 						setRemoved('')
 						change(withPair)
@@ -64,6 +65,9 @@ export function Pairs({
 				>
 					Add a pair
 				</Button>
+				<Typography variant="body2" color="text.secondary" aria-hidden sx={{ alignSelf: 'center' }}>
+					Alt+A
+				</Typography>
 				<Box sx={{ flex: '1 1 12rem', maxWidth: '20rem' }}>
 					<DenseField
 						path="means"

@@ -1,9 +1,11 @@
-/** What brought the player, what is played and on what, what the player has, and what is worn. */
+/** What brought the player, what the player has, what is played and on what, and what is worn. */
 import { Box, Typography } from '@mui/material'
 import type { ReactNode } from 'react'
+import { isAdult } from '../../../shared/engine/facts/age.ts'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import { surfaces } from '../../../shared/engine/visit/terms.ts'
 import { type Visit, visitSchema } from '../../../shared/engine/visit/visit.ts'
+import { clinicProtocol } from '../../parts/clinicProtocol.ts'
 import { DenseField, DenseGrid, Labelled } from '../../parts/DenseField.tsx'
 import { readPath, withValue } from '../../parts/draft-path.ts'
 import { MeasureField } from '../../parts/MeasureField.tsx'
@@ -12,6 +14,7 @@ import { Conditions } from './Conditions.tsx'
 import { Pairs } from './Pairs.tsx'
 import type { DraftProps, StepProps } from './stepProps.ts'
 import type { Step } from './steps.ts'
+import { TakeOver } from './TakeOver.tsx'
 
 interface PlayStepProps extends Pick<StepProps, 'draft' | 'change' | 'assessment' | 'goTo'> {
 	step: Step
@@ -22,13 +25,14 @@ export function PlayStep({ step, last, goTo, ...props }: PlayStepProps) {
 	const { draft, change } = props
 	return (
 		<Box sx={{ display: 'grid', gap: 2 }}>
+			<TakeOver last={last} draft={draft} change={change} />
 			<Complaint draft={draft} change={change} />
-			<Box>
-				<Grids step={step} last={last} draft={draft} change={change} />
-				<Surfaces draft={draft} change={change} />
-			</Box>
 			<Part title="Conditions">
 				<Conditions draft={draft} change={change} goTo={goTo} />
+			</Part>
+			<Part title="Play">
+				<Grids step={step} last={last} draft={draft} change={change} />
+				<Surfaces draft={draft} change={change} />
 			</Part>
 			<Part title="Pairs the player owns" answers="footwear">
 				<Pairs {...props} />
@@ -65,13 +69,25 @@ function Complaint(props: DraftProps) {
 		</Box>
 	)
 }
+/** What only the limits of load for the young ask of: no rule reads it of an adult. */
+const askedOfTheYoung: readonly string[] = [
+	'play.freePlayHoursPerWeek',
+	'play.monthsPerYearInOneSport',
+	'play.daysOffPerWeek',
+]
+const isAsked = (path: string, { visit, raw }: DraftProps['draft']): boolean =>
+	!askedOfTheYoung.includes(path) ||
+	!isAdult(visit, clinicProtocol) ||
+	// what stands in it already stays in sight
+	readPath(visit, path) !== undefined ||
+	raw[path] !== undefined
 /** Terms and words in wide columns, values of a few digits in narrow ones. */
 function Grids({ step, last, draft, change }: DraftProps & Pick<PlayStepProps, 'step' | 'last'>) {
 	const rows = step.groups.flatMap(({ fields }) => fields)
 	const isNumber = (path: string) => fieldMeta(visitSchema, path).kind === 'number'
 	const fieldsOf = (number: boolean) =>
 		rows
-			.filter(({ paths: [path] }) => isNumber(path) === number)
+			.filter(({ paths: [path] }) => isNumber(path) === number && isAsked(path, draft))
 			.map(({ paths: [path], hint }) => (
 				<DenseField
 					key={path}

@@ -84,11 +84,7 @@ const clearOfHeadAndFoot = {
 function OfStep(props: StepBodyProps) {
 	switch (props.step.name) {
 		case 'Flags':
-			return (
-				<Box data-answers="screening">
-					<Flags {...props} />
-				</Box>
-			)
+			return <Flags {...props} />
 		case 'Decide':
 			return <Decide key={props.asked} {...props} />
 		case 'Sign':

@@ -69,7 +69,9 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 		setFocused('')
 		setSaid('')
 	}, [])
-	const { goTo, goOn, wanted, asked } = useSteps({ open, steps, step, stepBox, heading, clear })
+	const lacking = useMemo(() => (assessment?.missing ?? []).map(({ path }) => path), [assessment])
+	const place = { stepBox, heading, clear, missing: lacking }
+	const { goTo, goOn, wanted, asked } = useSteps({ open, steps, step, ...place })
 	const mine = asksOf(step)
 	const missing = assessment?.missing.filter(({ path }) => asksAbout(step, path)) ?? []
 	const lacks = lacksOf(mine, draft.raw, missing)
@@ -115,7 +117,8 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 					lacks={mine.length > 0 ? lacks : undefined}
 					next={steps[steps.indexOf(step) + 1]}
 					goOn={() => goOn()}
-					byEnter={step.groups.length > 0}
+					step={step}
+					finds={mine.length === 0 || lacks.length > 0}
 					toField={(path) => focusField(stepBox.current, path)}
 				/>
 			)}

@@ -3,7 +3,7 @@ import { Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
 import { type Lack, shortNames } from './missingWords.ts'
 import { narrow } from './narrow.ts'
-import type { Step } from './steps.ts'
+import { numberOf, type Step } from './steps.ts'
 
 interface WalkFootProps {
 	/** What the step lacks; undefined where it asks for nothing. */
@@ -11,15 +11,20 @@ interface WalkFootProps {
 	next: Step | undefined
 	/** On to the next step, its first field in hand. */
 	goOn: () => void
-	/** Enter on the last field goes on. */
-	byEnter: boolean
+	/** The step on screen: Enter walks its fields, and on the last one goes on. */
+	step: Step
+	/** Something is still to be answered, which Alt+N finds. */
+	finds: boolean
 	/** The focus goes to a field that is missing. */
 	toField: (path: string) => void
 }
+const separator = ' \u00b7 '
+const isOfTwoSides = ({ groups }: Step): boolean =>
+	groups.some(({ fields }) => fields.some(({ paths }) => paths.length === 2))
 /** So many are named; the rest is counted and one press away. */
 const mostNamed = 4
 
-export function WalkFoot({ lacks, next, goOn, byEnter, toField }: WalkFootProps) {
+export function WalkFoot({ lacks, step, next, goOn, finds, toField }: WalkFootProps) {
 	return (
 		<Box
 			sx={{
@@ -39,17 +44,18 @@ export function WalkFoot({ lacks, next, goOn, byEnter, toField }: WalkFootProps)
 			<Box sx={{ flex: '1 1 0', minWidth: 'min(16rem, 100%)', position: 'relative' }}>
 				{lacks && <Missing lacks={lacks} toField={toField} />}
 			</Box>
+			<Typography variant="body2" color="text.secondary" aria-hidden sx={{ flex: 'none' }}>
+				{[
+					...(step.groups.length > 0 ? ['Enter: next field'] : []),
+					...(isOfTwoSides(step) ? ['=: as the other side'] : []),
+					...(finds ? ['Alt+N: next open'] : []),
+					...(next ? [`Alt+${numberOf(next.name)}`] : []),
+				].join(separator)}
+			</Typography>
 			{next && (
-				<>
-					{byEnter && (
-						<Typography variant="body2" color="text.secondary" aria-hidden>
-							Enter
-						</Typography>
-					)}
-					<Button variant="contained" data-on="" onClick={goOn}>
-						On to {next.name}
-					</Button>
-				</>
+				<Button variant="contained" data-on="" onClick={goOn}>
+					On to {next.name}
+				</Button>
 			)}
 		</Box>
 	)

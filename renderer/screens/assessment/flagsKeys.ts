@@ -10,10 +10,15 @@ export function focusIn(place: Element | null | undefined): void {
 }
 const isAnswer = ({ key, altKey, ctrlKey, metaKey }: KeyboardEvent): boolean =>
 	(key === 'y' || key === 'n') && !altKey && !ctrlKey && !metaKey
-/** The field itself takes the answer; this only goes on. */
+/** What leads to the next step, in the foot. */
+const wayOn = 'button[data-on]'
+/** The field itself takes the answer; this only goes on, past the last one to the next step. */
 export function goOnByAnswer(event: KeyboardEvent<HTMLElement>): void {
 	if (!isAnswer(event) || !(event.target instanceof HTMLButtonElement)) return
 	const asked = [...event.currentTarget.querySelectorAll<HTMLElement>('[data-asked]')]
 	const here = event.target.closest<HTMLElement>('[data-asked]')
-	if (here !== null) focusIn(asked[asked.indexOf(here) + 1])
+	if (here === null) return
+	const next = asked[asked.indexOf(here) + 1]
+	if (next) focusIn(next)
+	else document.querySelector<HTMLElement>(wayOn)?.focus()
 }

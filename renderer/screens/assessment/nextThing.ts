@@ -1,8 +1,15 @@
 /** Alt+N: focus goes to the next thing this step waits for. */
 
-/** The field of a path, or the first control of what answers for it. */
+const notAsked = 'button[value=not-asked]'
+/**
+ * The field of a path, or of what answers for it the first question that was not asked, else its
+ * first control.
+ */
 const fieldOf = (within: HTMLElement, path: string): HTMLElement | null =>
 	within.querySelector<HTMLElement>(`[data-path="${path}"]`) ??
+	within.querySelector<HTMLElement>(
+		`[data-answers="${path}"] [data-asked] ${notAsked}[aria-pressed=true]`,
+	) ??
 	within.querySelector<HTMLElement>(`[data-answers="${path}"] :is(input, select, button)`)
 /** @param path of a field, or of a list or of questions that the step asks for */
 export function focusField(within: HTMLElement | null, path: string): void {
@@ -10,6 +17,9 @@ export function focusField(within: HTMLElement | null, path: string): void {
 	field?.focus()
 	field?.scrollIntoView({ block: 'nearest' })
 }
+/** A yes or a no stands there: it is asked no more. */
+const isAnswered = (asked: HTMLElement): boolean =>
+	asked.querySelector(`${notAsked}[aria-pressed=false]`) !== null
 const seen = (element: HTMLElement): boolean => element.offsetParent !== null
 /**
  * What is asked and not answered yet, in the order of the form: its first control, or the one of its
@@ -17,7 +27,7 @@ const seen = (element: HTMLElement): boolean => element.offsetParent !== null
  */
 export function focusAsked(within: HTMLElement): boolean {
 	const group = [...within.querySelectorAll<HTMLElement>('[data-asked]')].find(
-		(asked) => seen(asked) && !asked.contains(document.activeElement),
+		(asked) => seen(asked) && !isAnswered(asked) && !asked.contains(document.activeElement),
 	)
 	const control = group?.querySelector<HTMLElement>('input, textarea, button:not([disabled])')
 	control?.focus()

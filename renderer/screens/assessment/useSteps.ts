@@ -1,5 +1,5 @@
 /** Going from step to step: the draft remembers it, and the focus goes where the hand goes on. */
-import { type RefObject, useCallback, useState } from 'react'
+import { type RefObject, useCallback, useEffect, useRef, useState } from 'react'
 import type { Step } from './steps.ts'
 import type { OpenDraft } from './useDraft.ts'
 
@@ -11,8 +11,31 @@ function focusOnceDrawn(target: () => HTMLElement | null | undefined): void {
 		if (now === before || now === document.body) target()?.focus()
 	})
 }
-const firstField = (within: HTMLElement | null) =>
-	within?.querySelector<HTMLElement>(':is(input, select)[data-path]')
+type Field = HTMLInputElement | HTMLSelectElement
+/** The first field; where it holds something already, the first that is missing. */
+function firstField(
+	within: HTMLElement | null,
+	missing: readonly string[],
+): HTMLElement | undefined {
+	const fields = [...(within?.querySelectorAll<Field>(':is(input, select)[data-path]') ?? [])]
+	const [first] = fields
+	if (first?.value === '') return first
+	return fields.find(({ dataset }) => missing.includes(dataset.path ?? '')) ?? first
+}
+/** Where the hand begins on a step: a question to be asked or settled, else a field. */
+const begin = (
+	within: HTMLElement | null,
+	step: Step,
+	missing: readonly string[],
+): HTMLElement | undefined =>
+	step.groups.length > 0
+		? firstField(within, missing)
+		: (within?.querySelector<HTMLElement>(firstAsked[step.name] ?? 'none') ?? undefined)
+/** On Flags the first answer, never the button that answers all; on Decide the line that is open. */
+const firstAsked: Readonly<Partial<Record<Step['name'], string>>> = {
+	Flags: '[data-asked] [aria-pressed=true]',
+	Decide: '[data-question][aria-expanded=true]',
+}
 
 interface StepsProps {
 	open: Pick<OpenDraft, 'change' | 'saveNow'>
@@ -23,15 +46,26 @@ interface StepsProps {
 	heading: RefObject<HTMLElement | null>
 	/** What was said of the step before goes. */
 	clear: () => void
+	/** Paths that the visit still lacks. */
+	missing: readonly string[]
 }
 /**
  * A step that is chosen is begun at its heading, as a page is. One that the hand goes on to (Enter,
- * the way on, the key of a later step) is begun at its first field: a screen reader hears the name
- * of the step with it, since the step is a group.
+ * the way on, the key of a later step), and the step that a visit opens with, is begun where it is
+ * first answered: a screen reader hears the name of the step with it, since the step is a group.
+ * Sign is read before it is answered, from its heading on.
  */
-export function useSteps({ open, steps, step, stepBox, heading, clear }: StepsProps) {
+export function useSteps(props: StepsProps) {
+	const { open, steps, step, stepBox, heading, clear, missing } = props
 	const { change, saveNow } = open
 	const [wanted, setWanted] = useState({ question: '', asked: 0 })
+	// the visit opens with the hand where it goes on; whoever was quicker keeps the focus
+	const opened = useRef({ step, missing })
+	useEffect(() => {
+		const now = document.activeElement
+		if (now === null || now === document.body)
+			begin(stepBox.current, opened.current.step, opened.current.missing)?.focus()
+	}, [stepBox])
 	const put = useCallback(
 		(name: string) => {
 			clear()
@@ -59,10 +93,9 @@ export function useSteps({ open, steps, step, stepBox, heading, clear }: StepsPr
 			if (to <= steps.indexOf(step)) return goTo(next.name)
 			put(next.name)
 			setWanted(({ asked }) => ({ question: '', asked }))
-			const fields = next.groups.length > 0
-			focusOnceDrawn(() => (fields ? firstField(stepBox.current) : undefined) ?? heading.current)
+			focusOnceDrawn(() => begin(stepBox.current, next, missing) ?? heading.current)
 		},
-		[put, goTo, steps, step, stepBox, heading],
+		[put, goTo, steps, step, stepBox, heading, missing],
 	)
 	return { goTo, goOn, wanted: wanted.question, asked: wanted.asked }
 }

@@ -43,7 +43,7 @@ const previewKey = (event: KeyboardEvent): boolean =>
 	onlyAlt(event) && isLetter(event, 'p') && togglePreview()
 
 /** Keys that press a button of the walk wherever the hand is: the button names its own key. */
-const pressed = ['g', 'l', 'm', 'w', 'c'] as const
+const pressed = ['g', 'l', 'm', 'w', 'c', 't', 'a'] as const
 function buttonKey(event: KeyboardEvent): boolean {
 	const letter = onlyAlt(event) && pressed.find((one) => isLetter(event, one))
 	if (!letter) return false

@@ -1,5 +1,5 @@
 /** The fields of a player and of the guardian, and what of them is not saved yet. */
-import { Alert, Box, Button, Stack, Typography } from '@mui/material'
+import { Alert, Box, Button, Stack } from '@mui/material'
 import type { KeyboardEvent } from 'react'
 import { isAdultOn } from '../../../shared/engine/facts/age.ts'
 import { sexes } from '../../../shared/engine/visit/terms.ts'
@@ -27,12 +27,16 @@ function guardianHint(birthDate: string | undefined): string {
 		? `This player is ${under}: name the parent or guardian who comes along or consents.`
 		: `Needed for a player ${under}; else leave it empty.`
 }
+/** Said where the first field is: the button stands below what is in sight. */
+const keysOfForm = 'Enter: next field; Ctrl+Enter: save.'
 /** Enter goes on to the next field, as everywhere; only Ctrl+Enter or the button saves. */
 function walkOrSave(event: KeyboardEvent<HTMLElement>, save: () => void): void {
 	if (event.key === 'Enter' && event.ctrlKey) {
 		event.preventDefault()
 		save()
-	} else walkByEnter(event)
+	} else if (walkByEnter(event))
+		// past the last field it rests where the next Enter saves, and saves nothing by itself
+		event.currentTarget.querySelector<HTMLElement>('button[type=submit]')?.focus()
 }
 interface DetailsFormProps {
 	typed: PlayerForm
@@ -88,9 +92,6 @@ export function DetailsForm({ typed, isNew, takesFocus, since, save, close }: De
 						Close details
 					</Button>
 				)}
-				<Typography variant="body2" color="textSecondary">
-					Enter goes to the next field, Ctrl+Enter saves.
-				</Typography>
 			</Box>
 		</Stack>
 	)
@@ -123,7 +124,7 @@ function Unsaved({ typed, isNew, since }: Pick<DetailsFormProps, 'typed' | 'isNe
 		return (
 			<Alert severity="info" role="note">
 				{isNew
-					? 'What is typed here is kept for you until you save or discard it.'
+					? `What is typed here is kept for you until you save or discard it. ${keysOfForm}`
 					: 'All is saved as it stands here. What is typed is kept until you save or discard it.'}
 			</Alert>
 		)
@@ -139,7 +140,7 @@ function Unsaved({ typed, isNew, since }: Pick<DetailsFormProps, 'typed' | 'isNe
 			}
 		>
 			Not saved yet{since ? `, typed ${timeInWords(since)}` : ''}: {names.join(', ')}. It is kept
-			for you until you save or discard it.
+			for you until you save or discard it. {keysOfForm}
 		</Alert>
 	)
 }

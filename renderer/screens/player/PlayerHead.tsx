@@ -1,6 +1,6 @@
 /** Who the player is, whom to speak to, and the ways on. */
 import { Button } from '@mui/material'
-import type { ReactNode, Ref } from 'react'
+import { type ReactNode, type Ref, useEffect, useRef } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
@@ -26,6 +26,8 @@ interface HeadProps {
 	/** undefined for a new player */
 	known: { playerId: string; player: Player; draft: Draft | undefined } | undefined
 	treats: boolean
+	/** just added: what comes next is the assessment */
+	isAdded: boolean
 	busy: boolean
 	/** the form stands open */
 	isEditing: boolean
@@ -37,6 +39,7 @@ interface HeadProps {
 export function PlayerHead({
 	known,
 	treats,
+	isAdded,
 	busy,
 	isEditing,
 	editButton,
@@ -61,7 +64,7 @@ export function PlayerHead({
 						>
 							Edit details
 						</Button>
-						{treats && <Ways known={known} busy={busy} assess={assess} />}
+						{treats && <Ways known={known} isAdded={isAdded} busy={busy} assess={assess} />}
 					</>
 				)
 			}
@@ -78,9 +81,15 @@ const Who = ({ player }: { player: Player }) => (
 )
 function Ways({
 	known: { playerId, draft },
+	isAdded,
 	busy,
 	assess,
-}: Pick<HeadProps, 'busy' | 'assess'> & { known: NonNullable<HeadProps['known']> }) {
+}: Pick<HeadProps, 'isAdded' | 'busy' | 'assess'> & { known: NonNullable<HeadProps['known']> }) {
+	const start = useRef<HTMLButtonElement>(null)
+	const added = useRef(isAdded)
+	useEffect(() => {
+		if (added.current) start.current?.focus()
+	}, [])
 	return (
 		<>
 			<Button variant="outlined" onClick={() => goTo(`/trends/${playerId}`)}>
@@ -89,7 +98,7 @@ function Ways({
 			<Button variant="outlined" onClick={() => goTo(`/season/${playerId}`)}>
 				Season
 			</Button>
-			<Button variant="contained" disabled={busy} onClick={assess}>
+			<Button ref={start} variant="contained" disabled={busy} onClick={assess}>
 				{wayOn(draft)}
 			</Button>
 		</>

@@ -57,6 +57,12 @@ function TypedElsewhere({ typed, open }: { typed: Form; open: () => void }) {
 		</Alert>
 	)
 }
+/** Saved a moment ago, like nobody on record, and never assessed. */
+const isAdded = (known: Known | undefined, notice: SavedNotice | undefined): boolean =>
+	known !== undefined &&
+	notice?.playerId === known.playerId &&
+	notice.similar.length === 0 &&
+	known.opened.visits.length + known.opened.drafts.length === 0
 /** Whether the form stands open, and whether a person opened it. */
 type Editing = 'no' | 'opened' | 'found'
 function firstEditing(known: Known | undefined, before: Before): Editing {
@@ -84,6 +90,7 @@ function PlayerPage({ known, before, role, personId, notice, saved }: PageProps)
 	return (
 		<PlayerHead
 			known={known && { ...known, ...known.opened, draft: known.opened.drafts[0] }}
+			isAdded={isAdded(known, notice)}
 			treats={role !== undefined && may(role).treat}
 			busy={typed.busy}
 			isEditing={editing !== 'no'}

@@ -25,14 +25,22 @@ const namesOf = (condition: Condition): string[] => {
 	const { name, synonyms, doctor, player } = conditionWords[condition]
 	return [name, ...synonyms, ...(doctor === undefined ? [] : [doctor]), player]
 }
-/** In full 0, from its beginning 1, each typed word begins one of its words 2; else undefined. */
+/** 'mid portion' is also written as one word. */
+const joined = (words: readonly string[]): string[] =>
+	words.slice(1).map((word, at) => `${words[at]}${word}`)
+/**
+ * In full 0, from its beginning 1, as it stands within 2, each typed word begins one of its words 3;
+ * else undefined.
+ */
 function rankOf(name: string, typed: string): number | undefined {
 	const text = plain(name)
 	if (text === typed) return 0
 	if (text.startsWith(typed)) return 1
+	if (` ${text}`.includes(` ${typed}`)) return 2
 	const words = text.split(' ')
-	return typed.split(' ').every((part) => words.some((word) => word.startsWith(part)))
-		? 2
+	const begun = [...words, ...joined(words)]
+	return typed.split(' ').every((part) => begun.some((word) => word.startsWith(part)))
+		? 3
 		: undefined
 }
 interface Ranked extends FoundCondition {

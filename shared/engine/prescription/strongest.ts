@@ -67,6 +67,14 @@ const complaint =
 			read.filter((id) => id.startsWith('loading.')),
 			given,
 		)
+/** That a rule was not met is no reason to a reader; what was not asked is. */
+const gate =
+	(read: readonly string[]): Find =>
+	(_plan, { findings }) =>
+		findings
+			.filter(({ id }) => read.includes(id))
+			.flatMap(({ because }) => because)
+			.find(({ measure }) => measure !== 'screeningAnswers')
 const finders: Readonly<Record<string, Find>> = {
 	size,
 	raise,
@@ -87,6 +95,7 @@ export function strongestReason(
 	given: Given,
 ): Because | undefined {
 	if (id === 'complaint') return complaint(read)(plan, given)
+	if (id === 'gate') return gate(read)(plan, given)
 	const find = id.startsWith('pair.') ? pair(id.slice('pair.'.length) as PairRole) : finders[id]
 	return find ? find(plan, given) : firstOf(read, given)
 }

@@ -71,7 +71,9 @@ export function PlanPair({ draft, change, pair, models }: PlanPairProps) {
 				{read.ok ? `Plan this pair from ${fullDay(read.iso)}` : 'Plan this pair'}
 			</Button>
 			{sole === undefined && (
-				<Typography color="text.secondary">Choose its sole first, with Change.</Typography>
+				<Typography color="text.secondary">
+					To plan it, choose its sole first, with Change.
+				</Typography>
 			)}
 		</Stack>
 	)

@@ -162,7 +162,7 @@ interface StateProps extends RowProps {
 function State({ state, loud, question, draft, firm }: StateProps) {
 	const words = firm && firm.firmness !== 'not-worked-out' ? firmly[firm.firmness] : ''
 	return (
-		<Box component="span" sx={{ ...small, textAlign: 'right', maxWidth: '7.5rem' }}>
+		<Box component="span" sx={{ ...small, textAlign: 'right', width: '6rem' }}>
 			<Box
 				component="span"
 				sx={{

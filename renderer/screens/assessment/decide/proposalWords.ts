@@ -26,12 +26,22 @@ export const firmly: Readonly<Record<Firm['firmness'], string>> = {
 	'either-way': 'either way',
 	'not-worked-out': 'not worked out',
 }
-/** How surely a proposal stands within measuring error, and what to measure again where it matters. */
+/** What the short word means, where there is room to say it. */
+const inFull: Readonly<Record<Firm['firmness'], string>> = {
+	steady: 'steady within measuring error',
+	'near-a-limit': 'near a limit, so that measuring error may change it',
+	'either-way': 'within measuring error it may go either way',
+	'not-worked-out': '',
+}
+/**
+ * How surely a proposal stands within measuring error, and what to measure again where it matters;
+ * empty where no error is published to try it with.
+ */
 export function firmnessWords(firm: Firm | undefined): string {
-	if (!firm) return ''
+	if (!firm || firm.firmness === 'not-worked-out') return ''
 	const measures = [...new Set(firm.decidedBy.map(nameOfMeasure))]
-	const again = measures.length > 0 ? `: measure ${measures.join('; ')} again` : ''
-	return `${firmly[firm.firmness]}${again}`
+	const again = measures.length > 0 ? `; measure ${measures.join('; ')} again` : ''
+	return `${inFull[firm.firmness]}${again}`
 }
 function nameOfMeasure(path: string): string {
 	const parts = path.split('.').filter((part) => !/^\d+$/.test(part))
@@ -98,6 +108,6 @@ export const changedByWords = ({ changedBy }: Pick<AskedNow, 'changedBy'>): stri
 	changedBy.length > 0 ? `changed by your answer to ${listed(changedBy.map(questionName))}` : ''
 /** The state of a question, and how it was settled. */
 export function stateWords(state: QuestionState, answer: Answer | undefined): string {
-	if (state === 'settled' && answer) return `settled: ${chosen[answer.choice]}`
+	if (state === 'settled' && answer) return chosen[answer.choice]
 	return state === 'overtaken' ? 'look again' : state
 }

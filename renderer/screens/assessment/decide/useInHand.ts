@@ -21,7 +21,8 @@ export function useInHand(
 	const [moved, setMoved] = useState(first)
 	const openId = chosen ?? nextOpen(draft, questions, '')
 	const goToQuestion = useCallback((id: string | undefined) => {
-		if (id === undefined) return
+		// nothing is open any more: on to the next step, at one press
+		if (id === undefined) return document.querySelector<HTMLElement>('button[data-on]')?.focus()
 		setChosen(id)
 		setMoved(id)
 	}, [])

@@ -197,8 +197,9 @@ function Pairs({ assessment, visit }: { assessment: Assessment; visit: Visit }) 
 			<Box component="ul" sx={{ m: 0, p: 0, listStyle: 'none', fontSize: '0.925rem', ...figures }}>
 				{rooms.map(({ id, verdict, by, room, says, unfit }) => (
 					<Box component="li" key={id} sx={unfit ? { color: 'error.main', fontWeight: 600 } : {}}>
-						{capital(nameOfPair(visit, id))} {[room, says].filter(Boolean).join(', ')}:{' '}
-						{verdictWords[verdict]}
+						{capital(nameOfPair(visit, id))} {[room, says].filter(Boolean).join(', ')}
+						{/* no keep rests on nothing */}
+						{room !== '' || verdict !== 'keep' ? `: ${verdictWords[verdict]}` : ''}
 						{by ? ` by ${dayWords(by)}` : ''}
 					</Box>
 				))}

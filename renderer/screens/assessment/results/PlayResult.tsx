@@ -7,6 +7,7 @@ import { FactTable } from './parts/FactTable.tsx'
 import { Figure, ResultSheet, Waiting } from './parts/ResultSheet.tsx'
 import {
 	conditionLines,
+	hoursWords,
 	type LoadRow,
 	loadRows,
 	pairLines,
@@ -19,7 +20,8 @@ import type { ResultProps } from './resultProps.ts'
 export function PlayResult({ assessment, visit }: ResultProps) {
 	const rows = loadRows(assessment, visit, clinicProtocol)
 	const sessions = sessionWords(visit)
-	const played = [playedWords(visit), surfaceWords(visit)].map(capital).filter(Boolean)
+	const hours = hoursWords(visit, clinicProtocol)
+	const played = [hours, playedWords(visit), surfaceWords(visit)].map(capital).filter(Boolean)
 	return (
 		<ResultSheet label="The player at a glance">
 			{sessions || played.length > 0 ? (

@@ -14,7 +14,7 @@ export interface LoadRow {
 	key: string
 	name: string
 	says: string
-	/** Up to what; the limits in use are of young players. */
+	/** Up to what. */
 	limit: string
 	/** The room of the load found it beyond. */
 	beyond: boolean
@@ -68,13 +68,16 @@ const limits: readonly LoadLimit[] = [
 		limit: (_, protocol) => `${number(protocol.value('loading.daysOffPerWeek'))} or more`,
 	},
 ]
-/** What was recorded of the week, each against the limit that is published for the young. */
+/**
+ * What was recorded of the week, each against the limit that is published for the young; none for
+ * an adult, whom no limit was found for.
+ */
 export function loadRows(
 	{ loading }: Pick<Assessment, 'loading'>,
 	visit: Visit,
 	protocol: Protocol,
 ): LoadRow[] {
-	const young = !isAdult(visit, protocol)
+	if (isAdult(visit, protocol)) return []
 	return limits.flatMap(({ code, name, value, limit }) => {
 		const says = value(visit.play ?? {})
 		if (says === undefined) return []
@@ -83,7 +86,7 @@ export function loadRows(
 				key: code,
 				name,
 				says,
-				limit: young ? limit(visit, protocol) : 'none for adults',
+				limit: limit(visit, protocol),
 				beyond: loading.findings.some((finding) => finding.code === code),
 			},
 		]
@@ -97,6 +100,12 @@ export function sessionWords({ play }: Pick<Visit, 'play'>): string {
 		...(trainings === undefined ? [] : [count(trainings, 'training')]),
 	]
 	return parts.length === 0 ? '' : `${parts.join(', ')} a week`
+}
+/** Of an adult, beside whom no limits stand; empty where it was not recorded. */
+export function hoursWords(visit: Visit, protocol: Protocol): string {
+	const { organisedHoursPerWeek } = visit.play ?? {}
+	if (organisedHoursPerWeek === undefined || !isAdult(visit, protocol)) return ''
+	return `${count(organisedHoursPerWeek, 'hour')} of organised sport a week`
 }
 /** What is played, and as what. */
 export const playedWords = ({ play }: Pick<Visit, 'play'>): string =>

@@ -6,7 +6,7 @@ import { shapeOf } from '../measures/shape.ts'
 import { codes, surfaces } from '../terms.ts'
 
 export const playSchema = z.strictObject({
-	code: choice('Code', codes).optional(),
+	code: choice('Football code', codes).optional(),
 	position: text('Position', 60).optional(),
 	standard: text('Standard', 60).optional(),
 	kickingFoot: choice('Kicking foot', ['left', 'right', 'both']).optional(),

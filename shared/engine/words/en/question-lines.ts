@@ -20,7 +20,7 @@ interface Span {
 type Verdict = 'keep' | 'modify' | 'training-only' | 'replace' | 'stop-wearing'
 const verdictWords: Readonly<Record<Verdict, string>> = {
 	keep: 'keep',
-	modify: 'change',
+	modify: 'keep, with changes',
 	'training-only': 'training only',
 	replace: 'replace',
 	'stop-wearing': 'stop wearing',
