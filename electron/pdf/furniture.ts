@@ -117,12 +117,13 @@ function wallHead(document: LwDocument, { page, scale }: Look): Node[] {
 }
 function logo({ letterhead: { logo: given } }: LwDocument, side = 38): Node[] {
 	if (!given) return []
-	const room = { fit: [side, side], width: side + 6 }
+	const room: Node = { is: 'decoration', fit: [side, side], width: side + 6 }
 	const picture = logoOnce(given)
 	return ['svg' in picture ? { svg: picture.svg, ...room } : { image: picture.dataUrl, ...room }]
 }
 const title = (document: LwDocument, { scale }: Look): Node =>
 	words(document.title, {
+		is: 'title',
 		fontSize: scale.title,
 		bold: true,
 		margin: [0, 0, 0, 6 * scale.gap],
@@ -138,6 +139,7 @@ function subject(document: LwDocument, { scale }: Look): Node {
 	])
 	const half = Math.ceil(rows.length / 2)
 	const column = (shown: Node[][]) => ({
+		is: 'facts',
 		layout: 'noBorders',
 		table: { widths: [scale.label * 8.6, '*'], body: shown.length > 0 ? shown : [['', '']] },
 	})
@@ -155,6 +157,7 @@ function basisNotes({ notes }: LwDocument, { colour, scale }: Look, t: Speak): N
 			bold: true,
 			color: colour,
 			margin: [0, 12 * scale.gap, 0, 3],
+			is: 'heading',
 			headlineLevel: 1,
 			outline: true,
 			outlineParentId: 'title',

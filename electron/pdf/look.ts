@@ -1,9 +1,10 @@
 /** Words, colours and rules that every part of a page is drawn with. */
 import { present } from '../../shared/engine/plain/present.ts'
 import type { Page, Scale } from './page.ts'
+import type { NodeIs, Part } from './print/part.ts'
 
 /** A part of a pdfmake definition. */
-export type Node = Record<string, unknown>
+export type Node = Record<string, unknown> & { is?: NodeIs; part?: Part }
 export interface Look {
 	/** Of the clinic, dark enough for text. */
 	colour: string
@@ -29,6 +30,15 @@ export const keepTogether = 1400
 /** Letters of all the texts together: about how much room they take. */
 export const lengthOf = (texts: readonly string[]): number =>
 	texts.reduce((sum, text) => sum + text.length, 0)
+/** A table without a line. @param right of each cell, points. @param pad above and below it */
+export const bare = (right: number, pad = 0) => ({
+	hLineWidth: () => 0,
+	vLineWidth: () => 0,
+	paddingLeft: () => 0,
+	paddingRight: () => right,
+	paddingTop: () => pad,
+	paddingBottom: () => pad,
+})
 /**
  * A table with horizontal lines only.
  * @param widthOf the width of the line over a row; `rows` is that of the line under the last one
