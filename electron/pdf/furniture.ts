@@ -60,7 +60,7 @@ const runningSubject = ({ subject: told }: LwDocument, between: string): Node[] 
 		{ text: `${index === 0 ? '' : between}${label} `, color: quiet },
 		{ text: value, bold: index === 0 },
 	])
-/** The page belongs to what is to be done: clinic, title and player take a line each. */
+/** The page belongs to what is to be done: clinic, title and a player take a line each. */
 function slimHead(document: LwDocument, look: Look): Node[] {
 	const { page, scale } = look
 	const { clinicName, address, phone, email, colour } = document.letterhead
@@ -84,7 +84,9 @@ function slimHead(document: LwDocument, look: Look): Node[] {
 		},
 		{ canvas: [{ type: 'rect', x: 0, y: 4, w: page.bodyPt, h: 1.8, color: colour }] },
 		{ ...title(document, look), margin: [0, 8, 0, 1] },
-		{ text: runningSubject(document, '     '), fontSize: scale.cell, margin: [0, 0, 0, 5] },
+		document.print === 'reading'
+			? { text: runningSubject(document, '     '), fontSize: scale.cell, margin: [0, 0, 0, 5] }
+			: subject(document, look),
 	]
 }
 /** Two slim lines: on a wall the room belongs to the weeks. @throws BadLogo as above */
