@@ -52,7 +52,8 @@ export function insertOrder(input: ReportInput): LwDocument {
 }
 
 function subjectOf(input: ReportInput, t: Speak): LwDocument['subject'] {
-	const { visit, clinic, order = {} } = input
+	const { visit, clinic, decisions } = input
+	const { number, laboratory, neededBy, shipTo } = decisions.order ?? {}
 	const { birthDate } = visit.player
 	const { massKg } = bodySize(visit)
 	return [
@@ -60,9 +61,10 @@ function subjectOf(input: ReportInput, t: Speak): LwDocument['subject'] {
 		[t('subject.born'), `${dateWords(birthDate)} (${ageYears(birthDate, visit.visitDate)})`],
 		[t('subject.mass'), massKg === undefined ? t('common.notMeasured') : `${shown(massKg)} kg`],
 		[t('subject.activity'), playsOf(visit, t)],
-		[t('subject.record'), order.number ?? t('common.notStated')],
-		[t('subject.neededBy'), order.neededBy ? dateWords(order.neededBy) : t('common.notStated')],
-		[t('subject.shipTo'), order.shipTo ?? [clinic.name, ...clinic.address].join(', ')],
+		[t('subject.order'), number ?? t('common.notStated')],
+		[t('subject.laboratory'), laboratory ?? t('common.notStated')],
+		[t('subject.neededBy'), neededBy ?? t('common.notStated')],
+		[t('subject.shipTo'), shipTo ?? [clinic.name, ...clinic.address].join(', ')],
 		[t('subject.status'), statusOf(input, t)],
 	]
 }

@@ -12,13 +12,13 @@ import { pairName } from '../pair-names.ts'
 import { planOf } from '../plan-of.ts'
 
 type Row = BlockOf<'facts'>['rows'][number]
-/** By hand or by a file, with the digest of what is sent along. */
-function taken({ visit, order = {} }: ReportInput, t: Speak): Row {
+/** By hand, and what is sent along. */
+function taken({ visit, decisions }: ReportInput, t: Speak): Row {
 	const stance = visit.feet?.stance
 	const byHand = stance ? t('order.methodHand', { stance }) : t('order.methodUnknown')
-	const file = [order.fileName, order.sha256].filter(Boolean).join(', SHA-256 ')
-	const sent = t('order.file', { file: order.fileName ? file : t('order.fileNone') })
-	return { label: t('order.capture'), text: `${capital(byHand)}. ${sent}` }
+	const { sent } = decisions.order ?? {}
+	const along = sent ? [t('order.sent', { sent })] : []
+	return { label: t('order.capture'), text: [`${capital(byHand)}.`, ...along].join(' ') }
 }
 /** The pairs it goes into, as they are recorded; a pair that is still to be found by its name. */
 function shoes(input: ReportInput, t: Speak): Row[] {
