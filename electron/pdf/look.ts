@@ -1,5 +1,4 @@
 /** Words, colours and rules that every part of a page is drawn with. */
-import { present } from '../../shared/engine/plain/present.ts'
 import type { Page, Scale } from './page.ts'
 import type { NodeIs, Part } from './print/part.ts'
 
@@ -15,16 +14,8 @@ export const ink = '#1d2726'
 export const quiet = '#56625f'
 export const hair = '#cfd6d2'
 
-/** A word longer than this may be broken anywhere rather than leave its column. */
-const longestWord = 24
-/** A text, broken within a word only where the word would leave its column. */
-export const words = (text: string, more: Node = {}): Node => ({
-	text,
-	...present({ wordBreak: hasLongWord(text) ? 'break-all' : undefined }),
-	...more,
-})
-const hasLongWord = (text: string): boolean =>
-	text.split(/[\s-]/).some((word) => word.length > longestWord)
+/** A text with how it is drawn. */
+export const words = (text: string, more: Node = {}): Node => ({ text, ...more })
 /** More than this is let break across pages: it could be taller than one. */
 export const keepTogether = 1400
 /** Letters of all the texts together: about how much room they take. */

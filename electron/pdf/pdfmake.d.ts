@@ -9,7 +9,7 @@ declare module 'pdfmake' {
 	export default pdfmake
 }
 declare module 'pdfmake/js/LayoutBuilder.js' {
-	import type { Drawn, Line, Page, PdfFile } from './print/pdfmake.ts'
+	import type { Drawn, Line, Measure, Page, PdfFile } from './print/pdfmake.ts'
 
 	class LayoutBuilder {
 		constructor(pageSize: object, margins: object, svgMeasure: object)
@@ -26,6 +26,9 @@ declare module 'pdfmake/js/LayoutBuilder.js' {
 			pageBreakBefore: unknown,
 		): Page[]
 		buildNextLine(node: Drawn): Line | null
+		tryLayoutDocument(...given: unknown[]): unknown
+		protected readonly docMeasure: Measure
+		protected readonly writer: { context(): { availableWidth: number } }
 	}
 	const module: { default: typeof LayoutBuilder }
 	export default module
@@ -75,6 +78,12 @@ declare module 'pdfmake/js/SVGMeasure.js' {
 declare module 'pdfmake/js/tableLayouts.js' {
 	const module: { tableLayouts: object }
 	export default module
+}
+declare module 'hyphen/en-gb/index.js' {
+	const language: {
+		hyphenateSync(text: string, options: { hyphenChar: string; minWordLength: number }): string
+	}
+	export default language
 }
 declare module 'fontkit' {
 	export interface Font {

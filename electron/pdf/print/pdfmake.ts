@@ -4,6 +4,23 @@ import type { Part, Run } from './part.ts'
 /** A node once it is laid out. */
 export interface Drawn {
 	part?: Part
+	/** The words of a text that are not yet on a line. */
+	_inlines?: Inline[]
+}
+/** A run of letters that is not broken; widths in points. */
+interface Inline {
+	text: string
+	width: number
+	leadingCut?: number
+	trailingCut?: number
+	noWrap?: boolean
+	fontSize: number
+	fontFeatures?: unknown
+	font: { widthOfString(text: string, size: number, features: unknown): number }
+}
+/** Works out how wide texts are before they are laid out; points. */
+export interface Measure {
+	measureLeaf(node: Drawn): Drawn & { _minWidth: number }
 }
 export interface Line extends Drawn {
 	/** In the order in which lines are laid out. */

@@ -1,12 +1,49 @@
 /** Lays out and draws as pdfmake does, and marks what is drawn with the part that it belongs to. */
+import { divided } from './hyphens.ts'
 import { LayoutBuilder, Renderer } from './internals.ts'
 import { isPart, type Part } from './part.ts'
-import type { Drawn, Line, Page, PdfFile, StructElement } from './pdfmake.ts'
+import type { Drawn, Line, Measure, Page, PdfFile, StructElement } from './pdfmake.ts'
 
+/** A word wider than its line is divided; where it cannot be, it breaks at the edge. */
+function divideFirst({ _inlines: inlines }: Drawn, widthPt: number): void {
+	const [first] = inlines ?? []
+	if (!inlines || !first || first.noWrap || first.width - (first.trailingCut ?? 0) <= widthPt)
+		return
+	const widthOf = (text: string) =>
+		first.font.widthOfString(text, first.fontSize, first.fontFeatures)
+	const parts = divided(first.text, (text) => widthOf(text) <= widthPt)
+	if (!parts) return
+	const { head, rest } = parts
+	inlines.splice(
+		0,
+		1,
+		{ ...first, text: head, width: widthOf(head), trailingCut: 0 },
+		{ ...first, text: rest, width: widthOf(rest), leadingCut: 0 },
+	)
+}
+/** How wide a column becomes for one word, against the size of its letters: some 12 of them. */
+const mostForWord = 6
+/** No word makes a column wider than that: it is divided. */
+function askLess(measure: Measure): void {
+	const measured = measure.measureLeaf.bind(measure)
+	measure.measureLeaf = (node) => {
+		const leaf = measured(node)
+		const letters = Math.max(0, ...(leaf._inlines ?? []).map(({ fontSize }) => fontSize))
+		return Object.assign(leaf, { _minWidth: Math.min(leaf._minWidth, mostForWord * letters) })
+	}
+}
 /** Each line knows its part, also where a head is repeated on the next page. */
 export class TaggedLayout extends LayoutBuilder {
 	#lines = 0
+	#measure: Measure | undefined
+	override tryLayoutDocument(...given: unknown[]): unknown {
+		// the same one for each try
+		if (this.#measure !== this.docMeasure) askLess(this.docMeasure)
+		this.#measure = this.docMeasure
+		return super.tryLayoutDocument(...given)
+	}
 	override buildNextLine(node: Drawn): Line | null {
+		divideFirst(node, this.writer.context().availableWidth)
 		const line = super.buildNextLine(node)
 		if (!line) return line
 		return Object.assign(line, { part: node.part, number: ++this.#lines })

@@ -25,5 +25,3 @@ export const orderSchema = z.strictObject({
 	sent: text('Scan or cast sent along', 160).optional(),
 	shipTo: text('Send to', 300).optional(),
 })
-export type Letter = z.infer<typeof letterSchema>
-export type Order = z.infer<typeof orderSchema>
