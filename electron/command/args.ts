@@ -37,7 +37,8 @@ function parsedOrRefused<Given extends Options>(args: string[], options: Given) 
 }
 /**
  * Arguments by name; an unknown option or a missing file name is bad input.
- * @param places what stands without a name, in words: `place` has as many
+ * @param places what stands without a name, in words: `place` has as many; the last may be meant
+ * to come more often (`...`), then `place` has at least as many
  */
 export function readArgs<const Given extends Options>(
 	args: string[],
@@ -45,10 +46,13 @@ export function readArgs<const Given extends Options>(
 	places: readonly string[],
 ): { place: string[]; option: Values<Given> } {
 	const { positionals, values } = parsedOrRefused(args, options)
-	if (positionals.length !== places.length) {
+	const more = places.at(-1)?.endsWith('...') ?? false
+	const { length } = places
+	if (more ? positionals.length < length : positionals.length !== length) {
 		const given = positionals.length === 0 ? 'nothing' : positionals.join(' ')
 		throw new BadInput([
-			`arguments: ${places.join(' ')} expected, given ${given}, allowed: exactly ${places.length}`,
+			`arguments: ${places.join(' ')} expected, given ${given}, allowed: ` +
+				`${more ? 'at least' : 'exactly'} ${length}`,
 		])
 	}
 	return { place: positionals, option: { ...values } as Values<Given> }

@@ -14,6 +14,7 @@ const usage = [
 	'lastwright assess VISIT.json [--shelf SHELF.json] [--protocol P.json] [--earlier V.json ...]',
 	'lastwright report VISIT.json --kind KIND --out FILE.pdf [--clinic CLINIC.json] ' +
 		'[--protocol P.json] [--earlier V.json ...]',
+	'lastwright report A.json B.json ... --kind KIND --out-dir FOLDER [--clinic CLINIC.json]',
 	'lastwright plan VISIT.json --out PLAN.json [--ics PLAN.ics] [--protocol P.json] ' +
 		'[--from DATE] [--earlier PLAN.json] [--zone ZONE] [--time-limit SECONDS]',
 	'lastwright schema NAME',

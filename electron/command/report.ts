@@ -1,5 +1,6 @@
-/** Writes a document of a visit as PDF. Nothing is signed on the command line: the page says so. */
-import { writeFileSync } from 'node:fs'
+/** Writes a document of each visit as PDF. Nothing is signed on the command line: the page says so. */
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { z } from 'zod'
 import { assess } from '../../shared/engine/assess.ts'
 import { need } from '../../shared/engine/plain/need.ts'
@@ -20,6 +21,7 @@ import { nameProblems } from '../../shared/engine/visit/names.ts'
 import { problemLine } from '../../shared/engine/visit/problems.ts'
 import { renderPdf } from '../pdf/render.ts'
 import { BadInput, readArgs } from './args.ts'
+import { namesOfFiles } from './file-names.ts'
 import { readAs, readClinic, readEarlier, readProtocol, readVisit } from './files.ts'
 
 const text = { type: 'string' } as const
@@ -27,6 +29,7 @@ const many = { type: 'string', multiple: true } as const
 const options = {
 	kind: text,
 	out: text,
+	'out-dir': text,
 	clinic: text,
 	protocol: text,
 	earlier: many,
@@ -44,19 +47,62 @@ type OneText = Exclude<keyof typeof options, 'earlier' | 'member'>
 
 /** @throws BadInput with a line for each thing that is wrong with the options or the files */
 export async function reportCommand(args: string[]): Promise<void> {
-	const { place, option } = readArgs(args, options, ['VISIT.json'])
-	const asked = askedOf(option)
-	const input = await inputOf(need(place[0], 'the name of the visit file'), asked, option)
+	const { place, option } = readArgs(args, options, ['VISIT.json...'])
+	const asked = askedOf(option, place)
+	const files = filesOf(asked.out, place)
+	if (asked.out.folder !== undefined) makeFolder(asked.out.folder)
+	const problems = await inTurns(files, async ({ visitFile, out }) => {
+		try {
+			write(out, await reportOf(visitFile, asked, option))
+			return []
+		} catch (error) {
+			if (!(error instanceof BadInput)) throw error
+			return files.length === 1 ? error.lines : error.lines.map((line) => `${visitFile}: ${line}`)
+		}
+	})
+	if (problems.length > 0) throw new BadInput(problems)
+}
+/** So many are worked on at once: more would only wait for a thread that draws. */
+const atOnce = 4
+/** Does all of them, some at once; what does not apply to one never holds up another. */
+async function inTurns(
+	files: readonly File[],
+	doing: (file: File) => Promise<string[]>,
+): Promise<string[]> {
+	const problems: string[][] = []
+	let next = 0
+	const turn = async () => {
+		for (let at = next++; at < files.length; at = next++)
+			problems[at] = await doing(need(files[at], 'a visit file'))
+	}
+	await Promise.all(Array.from({ length: atOnce }, turn))
+	return problems.flat()
+}
+interface File {
+	visitFile: string
+	out: string
+}
+const filesOf = ({ file, folder }: Asked['out'], places: readonly string[]): File[] =>
+	folder === undefined
+		? places.map((visitFile) => ({ visitFile, out: file }))
+		: namesOfFiles(places).map((name, at) => ({
+				visitFile: need(places[at], 'a visit file'),
+				out: join(folder, `${name}.pdf`),
+			}))
+/** @throws BadInput where the file cannot be read or the kind does not apply */
+async function reportOf(visitFile: string, asked: Asked, option: Given): Promise<Uint8Array> {
+	const input = await inputOf(visitFile, asked, option)
 	const missing = kinds[asked.kind].problems(input)
 	if (missing.length > 0) throw new BadInput(missing)
-	write(asked.out, await drawn(asked.kind, input))
+	return drawn(asked.kind, input)
 }
 
 const papers = ['A4', 'Letter', 'A3'] as const
 const audiences = ['clinician', 'club'] as const
 interface Asked {
 	kind: KindName
-	out: string
+	/** A file, or a folder for many. */
+	out: { file: string; folder?: undefined } | { file?: undefined; folder: string }
 	paper: (typeof papers)[number] | undefined
 	audience: (typeof audiences)[number] | undefined
 	on: string | undefined
@@ -65,7 +111,7 @@ const isOneOf = <Name extends string>(names: readonly Name[], name: string): nam
 	names.some((known) => known === name)
 
 /** What the options ask for. @throws BadInput naming everything that is wrong with them at once */
-function askedOf(given: Given): Asked {
+function askedOf(given: Given, places: readonly string[]): Asked {
 	const problems: string[] = []
 	const refuse = (problem: string): undefined => {
 		problems.push(problem)
@@ -81,8 +127,7 @@ function askedOf(given: Given): Asked {
 	}
 	const kind = given.kind
 	if (!isKind(kind)) refuse(kindProblem(kind))
-	const out = given.out
-	if (!out) refuse('--out: missing, given nothing, allowed: the name of the PDF file to write')
+	const out = outOf(given, places, refuse)
 	const paper = choice('paper', papers, 'no such paper for the chart')
 	const audience = choice('audience', audiences, 'no such reader')
 	const on = given.on
@@ -90,6 +135,26 @@ function askedOf(given: Given): Asked {
 		refuse(`--on: not a date, given "${on}", allowed: YYYY-MM-DD`)
 	if (problems.length > 0 || !isKind(kind) || !out) throw new BadInput(problems)
 	return { kind, out, paper, audience, on }
+}
+/** A file for one visit, a folder for any number of them. */
+function outOf(
+	{ out, 'out-dir': folder }: Given,
+	places: readonly string[],
+	refuse: (problem: string) => undefined,
+): Asked['out'] | undefined {
+	if (out && folder)
+		return refuse(`--out-dir: not beside --out, given "${folder}", allowed: one of the two`)
+	if (folder) return { folder }
+	if (!out)
+		return refuse(
+			'--out: missing, given nothing, allowed: the name of the PDF file to write, or --out-dir ' +
+				'with the folder for several',
+		)
+	if (places.length > 1)
+		return refuse(
+			`--out: one file for ${places.length} visits, given "${out}", allowed: --out-dir with a folder`,
+		)
+	return { file: out }
 }
 function kindProblem(kind: string | undefined): string {
 	const wrong =
@@ -173,6 +238,16 @@ function unprintableLines({ visit, members = [] }: KindInput, says: string): str
 	const players = [visit, ...members.map((member) => member.visit)].map(({ player }) => player)
 	const names = players.flatMap(nameProblems).map(problemLine)
 	return names.length > 0 ? [...new Set(names)] : [says]
+}
+function makeFolder(folder: string): void {
+	try {
+		mkdirSync(folder, { recursive: true })
+	} catch (error) {
+		throw new BadInput([
+			`--out-dir: cannot be made (${(error as NodeJS.ErrnoException).code}), given "${folder}", ` +
+				'allowed: a folder that can be written to',
+		])
+	}
 }
 function write(out: string, bytes: Uint8Array): void {
 	try {

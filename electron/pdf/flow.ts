@@ -79,16 +79,17 @@ interface Around {
 const beginsAnew = ({ getPreviousNodesOnPage }: Around = {}): boolean =>
 	getPreviousNodesOnPage?.().some(({ headlineLevel }) => headlineLevel === newPageLevel) ?? false
 /**
- * Notes whether what must stand on the first page went on to the next: all of the document, or what
- * stands before a page break of its own.
+ * Notes whether what must stand on the first page went on to the next: all of the document but its
+ * sheets, or what stands before a page break of its own.
  */
 function pageOneWatch(document: LwDocument, laid: { overflows: boolean }) {
 	let isWatching = sizesOf(document).length > 1
 	const goesOn = document.blocks.some((block) => block.kind === 'heading' && block.newPage)
+	const sheets = document.blocks.filter(({ kind }) => kind === 'true-size').length
 	return ({ pages = 1, startPosition }: LaidOut, around?: Around): void => {
 		if (!isWatching) return
 		const place = startPosition?.pageNumber ?? 1
-		if (!goesOn) laid.overflows ||= pages > 1
+		if (!goesOn) laid.overflows ||= pages > 1 + sheets
 		else if (place > 1) {
 			// what may not be torn is told of where it would have begun: only what follows is sure
 			laid.overflows ||= !beginsAnew(around) || place > 2

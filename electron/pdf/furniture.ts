@@ -60,7 +60,7 @@ const runningSubject = ({ subject: told }: LwDocument, between: string): Node[] 
 		{ text: `${index === 0 ? '' : between}${label} `, color: quiet },
 		{ text: value, bold: index === 0 },
 	])
-/** The page belongs to what is to be done: clinic, title and player take a line each. */
+/** The page belongs to what is to be done: clinic, title and a player take a line each. */
 function slimHead(document: LwDocument, look: Look): Node[] {
 	const { page, scale } = look
 	const { clinicName, address, phone, email, colour } = document.letterhead
@@ -84,7 +84,9 @@ function slimHead(document: LwDocument, look: Look): Node[] {
 		},
 		{ canvas: [{ type: 'rect', x: 0, y: 4, w: page.bodyPt, h: 1.8, color: colour }] },
 		{ ...title(document, look), margin: [0, 8, 0, 1] },
-		{ text: runningSubject(document, '     '), fontSize: scale.cell, margin: [0, 0, 0, 5] },
+		document.print === 'reading'
+			? { text: runningSubject(document, '     '), fontSize: scale.cell, margin: [0, 0, 0, 5] }
+			: subject(document, look),
 	]
 }
 /** Two slim lines: on a wall the room belongs to the weeks. @throws BadLogo as above */
@@ -117,12 +119,13 @@ function wallHead(document: LwDocument, { page, scale }: Look): Node[] {
 }
 function logo({ letterhead: { logo: given } }: LwDocument, side = 38): Node[] {
 	if (!given) return []
-	const room = { fit: [side, side], width: side + 6 }
+	const room: Node = { is: 'decoration', fit: [side, side], width: side + 6 }
 	const picture = logoOnce(given)
 	return ['svg' in picture ? { svg: picture.svg, ...room } : { image: picture.dataUrl, ...room }]
 }
 const title = (document: LwDocument, { scale }: Look): Node =>
 	words(document.title, {
+		is: 'title',
 		fontSize: scale.title,
 		bold: true,
 		margin: [0, 0, 0, 6 * scale.gap],
@@ -138,6 +141,7 @@ function subject(document: LwDocument, { scale }: Look): Node {
 	])
 	const half = Math.ceil(rows.length / 2)
 	const column = (shown: Node[][]) => ({
+		is: 'facts',
 		layout: 'noBorders',
 		table: { widths: [scale.label * 8.6, '*'], body: shown.length > 0 ? shown : [['', '']] },
 	})
@@ -155,6 +159,7 @@ function basisNotes({ notes }: LwDocument, { colour, scale }: Look, t: Speak): N
 			bold: true,
 			color: colour,
 			margin: [0, 12 * scale.gap, 0, 3],
+			is: 'heading',
 			headlineLevel: 1,
 			outline: true,
 			outlineParentId: 'title',

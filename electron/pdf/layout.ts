@@ -4,8 +4,9 @@ import { type Speak, speakFrom } from '../../shared/engine/words/speak.ts'
 import { patternTiles } from './blocks/patterns.ts'
 import { breakBefore } from './flow.ts'
 import { furnitureOf } from './furniture.ts'
-import { ink, type Look, type Node } from './look.ts'
+import { ink, type Look } from './look.ts'
 import { pageOf, scaleOf } from './page.ts'
+import type { Definition } from './print/print.ts'
 import { contentOf } from './sheets.ts'
 
 interface Protection {
@@ -32,67 +33,37 @@ interface Options {
 export function definitionOf(
 	document: LwDocument,
 	{ protection, size, laid = { overflows: false } }: Options = {},
-): object {
+): Definition {
 	const t = speakFrom(document.furniture)
 	const page = pageOf(document)
 	const scale = scaleOf(document, size)
 	const look: Look = { colour: document.letterhead.colour, page, scale }
 	const furniture = furnitureOf(document, look, t)
 	return {
-		...protectionOf(protection),
+		protection,
+		title: document.title,
+		author: document.letterhead.clinicName,
+		createdAt: document.createdAt,
 		language: document.language,
-		displayTitle: true,
-		compress: true,
 		pageSize: page.size,
 		pageOrientation: page.orientation,
 		pageMargins: page.margins,
 		patterns: patternTiles(),
-		info: infoOf(document),
 		defaultStyle: { font: 'Noto', fontSize: scale.body, lineHeight: 1.16, color: ink },
-		...draftMark(document, t),
+		watermark: draftMark(document, t),
 		header: furniture.head,
 		footer: furniture.foot,
 		pageBreakBefore: breakBefore(page, document, laid),
 		content: contentOf(document, look, furniture),
 	}
 }
-function protectionOf(protection: Protection | undefined): Node {
-	if (!protection) return { version: '1.7' }
+function draftMark({ draft }: LwDocument, t: Speak): object | undefined {
+	if (!draft) return undefined
 	return {
-		version: '1.7ext3',
-		userPassword: protection.password,
-		ownerPassword: protection.owner,
-		permissions: {
-			printing: 'highResolution',
-			contentAccessibility: true,
-			copying: false,
-			modifying: false,
-			annotating: false,
-			fillingForms: false,
-			documentAssembly: false,
-		},
-	}
-}
-/** The day of making comes from the document, so that the same input gives the same bytes. */
-function infoOf({ title, letterhead, createdAt }: LwDocument): Node {
-	return {
-		title,
-		author: letterhead.clinicName,
-		creator: 'Lastwright',
-		producer: 'Lastwright',
-		creationDate: new Date(createdAt),
-		modDate: new Date(createdAt),
-	}
-}
-function draftMark({ draft }: LwDocument, t: Speak): Node {
-	if (!draft) return {}
-	return {
-		watermark: {
-			text: t('page.draftMark'),
-			color: '#8a8a8a',
-			opacity: 0.13,
-			bold: true,
-			angle: -50,
-		},
+		text: t('page.draftMark'),
+		color: '#8a8a8a',
+		opacity: 0.13,
+		bold: true,
+		angle: -50,
 	}
 }

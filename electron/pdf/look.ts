@@ -1,9 +1,9 @@
 /** Words, colours and rules that every part of a page is drawn with. */
-import { present } from '../../shared/engine/plain/present.ts'
 import type { Page, Scale } from './page.ts'
+import type { NodeIs, Part } from './print/part.ts'
 
 /** A part of a pdfmake definition. */
-export type Node = Record<string, unknown>
+export type Node = Record<string, unknown> & { is?: NodeIs; part?: Part }
 export interface Look {
 	/** Of the clinic, dark enough for text. */
 	colour: string
@@ -14,21 +14,22 @@ export const ink = '#1d2726'
 export const quiet = '#56625f'
 export const hair = '#cfd6d2'
 
-/** A word longer than this may be broken anywhere rather than leave its column. */
-const longestWord = 24
-/** A text, broken within a word only where the word would leave its column. */
-export const words = (text: string, more: Node = {}): Node => ({
-	text,
-	...present({ wordBreak: hasLongWord(text) ? 'break-all' : undefined }),
-	...more,
-})
-const hasLongWord = (text: string): boolean =>
-	text.split(/[\s-]/).some((word) => word.length > longestWord)
+/** A text with how it is drawn. */
+export const words = (text: string, more: Node = {}): Node => ({ text, ...more })
 /** More than this is let break across pages: it could be taller than one. */
 export const keepTogether = 1400
 /** Letters of all the texts together: about how much room they take. */
 export const lengthOf = (texts: readonly string[]): number =>
 	texts.reduce((sum, text) => sum + text.length, 0)
+/** A table without a line. @param right of each cell, points. @param pad above and below it */
+export const bare = (right: number, pad = 0) => ({
+	hLineWidth: () => 0,
+	vLineWidth: () => 0,
+	paddingLeft: () => 0,
+	paddingRight: () => right,
+	paddingTop: () => pad,
+	paddingBottom: () => pad,
+})
 /**
  * A table with horizontal lines only.
  * @param widthOf the width of the line over a row; `rows` is that of the line under the last one

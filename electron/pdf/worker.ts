@@ -1,22 +1,14 @@
 /** Works in a thread of its own: pdfmake blocks the one it runs in. */
 import { randomBytes } from 'node:crypto'
 import { parentPort } from 'node:worker_threads'
-import pdfmake from 'pdfmake'
 import { need } from '../../shared/engine/plain/need.ts'
 import { BadLogo } from '../../shared/engine/report/bad-logo.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
-import { fontFiles } from './fonts.ts'
 import { checkGlyphs } from './glyphs.ts'
 import { definitionOf, type Laid } from './layout.ts'
-import { openFonts } from './opened-fonts.ts'
 import { sizesOf } from './page.ts'
+import { type LaidOut, laidOut } from './print/print.ts'
 import type { Task, TaskAnswer, TaskResult } from './tasks.ts'
-
-const allowed = new Set<string>(Object.values(fontFiles))
-pdfmake.setUrlAccessPolicy(() => false)
-pdfmake.setLocalAccessPolicy((path) => allowed.has(path))
-pdfmake.addFonts({ Noto: fontFiles })
-openFonts(Object.values(fontFiles), pdfmake.virtualfs)
 
 const ownerPassword = (): string => randomBytes(24).toString('hex')
 
@@ -24,20 +16,14 @@ type Drawing = Extract<Task, { does: 'draw' }>
 type Protection = NonNullable<Parameters<typeof definitionOf>[1]>['protection']
 /** In the largest letters in which what must stand on one page does; in the usual ones if in none. */
 async function drawn(document: LwDocument, protection: Protection): Promise<Uint8Array> {
-	let usual: Uint8Array | undefined
+	let usual: LaidOut | undefined
 	for (const size of sizesOf(document)) {
 		const laid: Laid = { overflows: false }
-		const bytes = await bytesAt(document, { protection, size, laid })
-		if (!laid.overflows) return bytes
-		usual ??= bytes
+		const pages = laidOut(definitionOf(document, { protection, size, laid }))
+		if (!laid.overflows) return pages.draw()
+		usual ??= pages
 	}
-	return need(usual, 'a size of letters')
-}
-async function bytesAt(
-	document: LwDocument,
-	options: NonNullable<Parameters<typeof definitionOf>[1]>,
-): Promise<Uint8Array> {
-	return new Uint8Array(await pdfmake.createPdf(definitionOf(document, options)).getBuffer())
+	return need(usual, 'a size of letters').draw()
 }
 const withoutLogo = ({ letterhead: { logo: _logo, ...letterhead }, ...document }: LwDocument) => ({
 	...document,

@@ -210,7 +210,9 @@ describe('a letter of referral', () => {
 		expect(kinds.referral.problems(inputOf(visit, assess(visit)))).toEqual([
 			expect.stringMatching(/^referral: no reason/),
 		])
-		const asked = { ...inputOf(visit, assess(visit)), letter: { question: 'May she run?' } }
+		const input = inputOf(visit, assess(visit))
+		const letter = { question: 'May she run?' }
+		const asked = { ...input, decisions: { ...input.decisions, letter } }
 		expect(kinds.referral.problems(asked)).toEqual([])
 	})
 })

@@ -102,11 +102,15 @@ describe('the insert order', () => {
 	})
 	it('orders nothing for a limb whose insert is held, and leaves nothing to be settled', () => {
 		expect(isHeld(prescription.gate, 'insert', 'right')).toBe(true)
-		const blocks = orderOf(visit).blocks
-		const right = blocks.findIndex(
-			(block) => block.kind === 'heading' && block.text === sentences['common.right'],
-		)
-		expect(blocks[right + 1]).toEqual({ kind: 'text', text: sentences['order.notNeeded'] })
+		const { blocks } = orderOf(visit)
+		const design = blocks.find((block) => block.kind === 'table')
+		expect(design?.head).toEqual([
+			sentences['order.element'],
+			sentences['common.left'],
+			sentences['order.where'],
+			sentences['order.how'],
+		])
+		expect(textOf(orderOf(visit))).toContain('Right side: no insert.')
 		expect(textOf(orderOf(visit))).not.toMatch(/settled|to be decided/)
 	})
 	it("gives the figures of a changed element, or the prescriber's own words", () => {
@@ -139,7 +143,30 @@ describe('the insert order', () => {
 		expect(change({})).not.toContain(built(4.2))
 		expect(change({ says: 'of cork' })).toContain('of cork')
 		expect(change({ says: 'of cork' })).not.toContain(built(2.1))
+		// its own line for each thing that is ordered, and none for what is not
+		const [design] = orderOf(visit).blocks.filter((block) => block.kind === 'table')
+		expect(design?.rows).toHaveLength(insert.left.elements.length)
 		// an angle that no post has is drawn and listed, never worked out
 		expect(change({ value: 60 })).not.toMatch(/NaN|undefined/)
+	})
+	it('names laboratory, number, day and address as they were typed, and what goes along', () => {
+		const order = {
+			number: 'B-17',
+			laboratory: 'Bench Lane Orthotics',
+			neededBy: '12 February',
+			shipTo: 'Front desk',
+			sent: 'plaster cast',
+		}
+		const typed = orderOf(visit, decisionsSchema.parse({ ...noDecisions, order }))
+		expect(typed.subject).toEqual(
+			expect.arrayContaining([
+				[sentences['subject.order'], 'B-17'],
+				[sentences['subject.laboratory'], 'Bench Lane Orthotics'],
+				[sentences['subject.neededBy'], '12 February'],
+				[sentences['subject.shipTo'], 'Front desk'],
+			]),
+		)
+		expect(textOf(typed)).toContain('Sent along: plaster cast.')
+		expect(textOf(orderOf(visit))).not.toContain('Sent along')
 	})
 })

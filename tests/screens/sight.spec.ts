@@ -5,7 +5,7 @@
  */
 import { expect, type Locator, type Page, test } from '@playwright/test'
 import { decideOn, hostCall, settled, still } from './drive.ts'
-import { type RunningHost, startHost } from './host.ts'
+import { onDemoDay, type RunningHost, startHost } from './host.ts'
 
 const window = { width: 1280, height: 720 }
 const upperThird = window.height / 3
@@ -35,6 +35,7 @@ test.describe('in sight', () => {
 	let host: RunningHost
 	test.beforeEach(async ({ page }) => {
 		host = await startHost('--demo')
+		await onDemoDay(page)
 		await page.goto(host.url)
 		await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
 	})

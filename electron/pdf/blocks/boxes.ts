@@ -1,6 +1,7 @@
 /** What must be seen first: the list of actions and the alert, on a wash of colour. */
 import type { BlockOf } from '../../../shared/engine/report/document.ts'
 import {
+	bare,
 	hair,
 	ink,
 	keepTogether,
@@ -20,6 +21,7 @@ const leastForWide = 10.5
 /** A table without lines beside it: number, what, when, who. A long one may break between rows. */
 export const actions = ({ items }: BlockOf<'actions'>, look: Look): Node => ({
 	unbreakable: lengthOf(items.map((item) => item.what)) < keepTogether,
+	is: 'items',
 	margin: [0, 0, 0, 4],
 	layout: lined((row, rows) => (row === 0 || row === rows ? 0 : 0.6)),
 	table: {
@@ -50,6 +52,7 @@ function actionCells(
 }
 /** A wash with a strong edge; only a text that could fill a page may be torn. */
 export const alert = ({ title, text, large }: BlockOf<'alert'>, { scale }: Look): Node => ({
+	is: 'box',
 	unbreakable: text.length < keepTogether,
 	margin: [0, 6, 0, 8],
 	layout: {
@@ -69,6 +72,7 @@ export const alert = ({ title, text, large }: BlockOf<'alert'>, { scale }: Look)
 					fillColor: alertColours.wash,
 					stack: [
 						words(title, {
+							is: 'heading',
 							bold: true,
 							fontSize: large ? scale.headline : scale.body + 1.5,
 							...(large && { lineHeight: 1.05 }),
@@ -90,20 +94,15 @@ export function facts({ title, boxed, rows }: BlockOf<'facts'>, look: Look): Nod
 	const { colour, scale } = look
 	const short = lengthOf(rows.map(({ text }) => text)) < keepTogether
 	const head = words(title ?? '', {
+		is: 'sub',
 		bold: true,
 		fontSize: scale.sub,
 		color: colour,
 		margin: [0, 0, 0, 2],
 	})
-	const named = {
-		layout: {
-			hLineWidth: () => 0,
-			vLineWidth: () => 0,
-			paddingLeft: () => 0,
-			paddingRight: () => 6,
-			paddingTop: () => 1.6 * Math.max(1, scale.gap),
-			paddingBottom: () => 1.6 * Math.max(1, scale.gap),
-		},
+	const named: Node = {
+		is: 'facts',
+		layout: bare(6, 1.6 * Math.max(1, scale.gap)),
 		table: {
 			dontBreakRows: true,
 			widths: [labelWide * scale.body, '*'],
@@ -118,6 +117,7 @@ export function facts({ title, boxed, rows }: BlockOf<'facts'>, look: Look): Nod
 	return { unbreakable: short, margin: [0, 5, 0, 8 * scale.gap], ...card(stack, colour) }
 }
 const card = (stack: readonly Node[], colour: string): Node => ({
+	is: 'box',
 	layout: {
 		hLineWidth: () => 1,
 		vLineWidth: () => 1,

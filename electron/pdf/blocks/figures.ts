@@ -5,13 +5,21 @@ import { ptPerMm, trueSizePage } from '../page.ts'
 
 /** At its own size, or as wide as the page lets it be; never torn from its caption. */
 export const figure = (
-	{ caption, svg, widthPt, heightPt }: BlockOf<'figure'>,
+	{ caption, alternative, svg, widthPt, heightPt }: BlockOf<'figure'>,
 	{ page, scale }: Look,
 ): Node => ({
+	is: 'captioned',
 	unbreakable: true,
 	stack: [
-		{ svg, width: Math.min(widthPt, page.bodyPt), height: heightPt, alignment: 'center' },
+		{
+			svg,
+			alternative,
+			width: Math.min(widthPt, page.bodyPt),
+			height: heightPt,
+			alignment: 'center',
+		},
 		words(caption, {
+			is: 'caption',
 			fontSize: scale.caption,
 			color: quiet,
 			alignment: 'center',
@@ -21,14 +29,14 @@ export const figure = (
 })
 /** A page of its own, its caption at the head, without letterhead or foot. */
 export function trueSizeSheet(
-	{ svg, widthMm, heightMm, caption }: BlockOf<'true-size'>,
+	{ svg, widthMm, heightMm, caption, alternative }: BlockOf<'true-size'>,
 	document: LwDocument,
 ): Node {
 	const sheet = trueSizePage(document, widthMm, heightMm)
 	const width = widthMm * ptPerMm
 	const height = heightMm * ptPerMm
 	return {
-		section: [{ svg: atTrueSize(svg, width, height), width, height }],
+		section: [{ svg: atTrueSize(svg, width, height), alternative, width, height }],
 		pageSize: sheet.pageSize,
 		pageOrientation: 'portrait',
 		pageMargins: sheet.margins,

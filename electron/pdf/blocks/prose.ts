@@ -1,7 +1,7 @@
 /** Headings, paragraphs, lists and the signature. */
 import { present } from '../../../shared/engine/plain/present.ts'
 import type { BlockOf } from '../../../shared/engine/report/document.ts'
-import { ink, type Look, type Node, quiet, words } from '../look.ts'
+import { bare, ink, type Look, type Node, quiet, words } from '../look.ts'
 
 /** A paragraph shorter than this is not torn over two pages. */
 const shortParagraph = 500
@@ -19,6 +19,7 @@ export function heading(
 		bold: true,
 		color: firstLevel ? colour : ink,
 		margin: [0, (firstLevel ? 11 : 7) * scale.gap, 0, 5 * scale.gap],
+		is: firstLevel ? 'heading' : 'sub',
 		headlineLevel: newPage ? newPageLevel : level,
 		outline: true,
 		outlineParentId: 'title',
@@ -37,9 +38,21 @@ export function paragraph({ text, tone = 'body' }: BlockOf<'text'>, { scale }: L
 	return text.length < shortParagraph ? { unbreakable: true, stack: [node] } : node
 }
 /** Bullets, or numbers where the order counts. */
-export const list = ({ ordered, items }: BlockOf<'list'>, { scale }: Look): Node => ({
-	[ordered ? 'ol' : 'ul']: items.map((text) => words(text, { margin: [0, 0, 0, 3 * scale.gap] })),
-	margin: [0, 0, 0, 4 * scale.gap],
+export function list({ ordered, items }: BlockOf<'list'>, look: Look): Node {
+	const { scale } = look
+	const margin = [0, 0, 0, 4 * scale.gap]
+	const said = items.map((text) => words(text, { margin: [0, 0, 0, 3 * scale.gap] }))
+	return ordered ? { ...numbered(said, look), margin } : { ul: said, margin }
+}
+/** A row an item, so that its number is read with it. */
+const numbered = (said: readonly Node[], { scale }: Look): Node => ({
+	is: 'items',
+	layout: bare(4),
+	table: {
+		dontBreakRows: true,
+		widths: [1.4 * scale.body, '*'],
+		body: said.map((item, index) => [{ text: `${index + 1}.` }, item]),
+	},
 })
 /** Name, registration and date, together on one page. */
 export const signature = (

@@ -17,15 +17,18 @@ export const isShortTable = ({ rows }: BlockOf<'table'>): boolean =>
 export function table(block: BlockOf<'table'>, { colour, scale }: Look): Node {
 	const { caption, head, rows, widths } = block
 	return {
+		is: 'captioned',
 		unbreakable: isShortTable(block),
 		stack: [
 			words(caption, {
+				is: 'caption',
 				fontSize: scale.caption,
 				color: quiet,
 				margin: [0, 3 * scale.gap, 0, 2 * scale.gap],
 				headlineLevel: 3,
 			}),
 			{
+				is: 'data',
 				layout: lined(ruleWidth, scale.gap < tightGap ? 1.2 : 2.6),
 				table: {
 					headerRows: 1,

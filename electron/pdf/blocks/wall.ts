@@ -46,15 +46,18 @@ export function chart(block: BlockOf<'chart'>, look: Look): Node {
 	const heads = head.map((text) => words(text, { bold: true, fontSize: scale.head, color: colour }))
 	const hasHead = head.some(Boolean)
 	return {
+		is: 'captioned',
 		unbreakable: !isGrid,
 		stack: [
 			words(caption, {
+				is: 'caption',
 				fontSize: scale.caption,
 				color: quiet,
 				margin: [0, 0, 0, 1],
 				headlineLevel: 3,
 			}),
 			{
+				is: 'data',
 				layout: {
 					hLineWidth: () => 0.6,
 					vLineWidth: () => 0.6,

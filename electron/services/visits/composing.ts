@@ -5,7 +5,7 @@ import { kindWords, type OutboxKind, type Recipient } from '../../../shared/desk
 import { nameOnPaper } from '../../../shared/desk/outbox/recipients.ts'
 import type { Consent } from '../../../shared/desk/records/consent.ts'
 import type { DocumentValue } from '../../../shared/desk/visits/kept-pages.ts'
-import { dayHere, dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
+import { clockHere, dayHere, dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { addDays } from '../../../shared/engine/plain/days.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
@@ -78,12 +78,12 @@ const signedInput = (
 	clinic: signed.clinic,
 	signedAt: signed.signedAt,
 	signedOn: signed.signedOn,
+	signedTime: clockHere(new Date(signed.signedAt)),
 	draft: false,
 	...earlierThen(players, deps, signed),
 	...amendmentThen(deps, signed),
 	protocol: protocolOfDigest(clinic, signed.protocol.digest),
 	on: dayHere(deps.now()),
-	order: { shipTo: signed.clinic.name },
 })
 /** What a kind of document says besides the visit itself. */
 function addedBy(

@@ -110,7 +110,6 @@ function compose(
 		lacking: earlier.lacking.length,
 		protocol: openProtocol(protocol),
 		on: signing?.signedOn ?? visit.visitDate,
-		order: { shipTo: clinic.name },
 	}
 	return { playerId, content, clinic, visit, assessment, input, amends, before }
 }

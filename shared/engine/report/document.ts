@@ -131,7 +131,7 @@ export interface LwDocument {
 	/** Absent: A4, upright. */
 	paper?: Paper
 	landscape?: boolean
-	/** Clinic, title and subject take a line each. */
+	/** The clinic takes a line; in print that is read, so does the subject. */
 	slim?: boolean
 	/**
 	 * body: a report; reading: one in the hands of a player; compact: a letter that must hold on one

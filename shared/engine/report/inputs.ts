@@ -37,16 +37,12 @@ export interface PlanView {
 		  }[]
 		| undefined
 }
-/** What a referral letter may be told beyond the record. */
+/** Whom a referral letter goes to; what it says beyond the findings stands in the decisions. */
 interface LetterInput {
 	recipient?: string
 	/** Whose hands it goes through, where not straight to the doctor: what is private stays out. */
 	handedTo?: 'player' | 'guardian'
 	address?: string[]
-	request?: string
-	question?: string
-	copyTo?: string[]
-	enclosures?: string[]
 	/** Who agreed, how and when. */
 	consent?: string
 }
@@ -65,6 +61,8 @@ export interface ReportInput {
 	signedAt: string | undefined
 	/** The day of signing where the clinic stands; where absent, the day of `signedAt` in UTC. */
 	signedOn?: string | undefined
+	/** The time of signing where the clinic stands, 'HH:MM'. */
+	signedTime?: string | undefined
 	draft: boolean
 	/** 1 where absent; a higher one is an amended report. */
 	version?: number
@@ -78,12 +76,4 @@ export interface ReportInput {
 	withheld?: readonly ('growth' | 'footwear' | 'insert')[]
 	/** The season's plan, for the chart. */
 	plan?: PlanView
-	/** What the laboratory is told beyond the design. */
-	order?: {
-		number?: string
-		neededBy?: string
-		shipTo?: string
-		fileName?: string
-		sha256?: string
-	}
 }

@@ -1,20 +1,19 @@
 /**
- * The insert order: per side the complete design, the insert at true size, and a slip for the
- * laboratory to send back.
+ * The insert order on one page: the design of both sides, the raise, feet and shoes, and a slip for
+ * the laboratory to send back; then the insert at true size.
  */
 import { isHeld } from '../facts/held.ts'
 import { ageYears } from '../visit/age.ts'
 import { bodySize } from '../visit/body-size.ts'
-import { bothSides } from '../visit/sides.ts'
 import type { Speak } from '../words/speak.ts'
 import { dateWords, shown } from '../words/words.ts'
-import { frame, heading, nameOf, playsOf, say, signature, speakOf, statusOf } from './base.ts'
+import { frame, heading, nameOf, playsOf, signature, small, speakOf, statusOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
 import { insertOf } from './insert-of.ts'
 import { design } from './insert-order/design.ts'
-import { capture, feet, shoes } from './insert-order/feet-and-shoes.ts'
+import { feetAndShoes } from './insert-order/feet-and-shoes.ts'
 import { trueSize } from './insert-order/true-size.ts'
 import { Notes } from './notes.ts'
 import { planOf } from './plan-of.ts'
@@ -34,27 +33,27 @@ export function insertOrder(input: ReportInput): LwDocument {
 		title: t('order.title'),
 		kind: 'insert-order',
 		subject: subjectOf(input, t),
+		print: 'compact',
+		slim: true,
 		blocks: [
 			...replacement(input, t),
-			say(t('order.first')),
-			...capture(input, t),
-			...feet(input, t),
-			...shoes(input, t),
+			small(t('order.first')),
 			heading(t('order.design')),
+			...design({ insert: standing, isRaised: raise.length > 0 }, notes, t),
 			...raise,
-			...bothSides.flatMap((side) =>
-				design({ insert: standing, isRaised: raise.length > 0 }, side, notes, t),
-			),
+			heading(t('order.feet')),
+			...feetAndShoes(input, t),
 			...signature(input, t),
-			...trueSize(input, standing, t),
 			...slip(clinic, t),
+			...trueSize(input, standing, t),
 		],
 		notes: notes.list,
 	}
 }
 
 function subjectOf(input: ReportInput, t: Speak): LwDocument['subject'] {
-	const { visit, clinic, order = {} } = input
+	const { visit, clinic, decisions } = input
+	const { number, laboratory, neededBy, shipTo } = decisions.order ?? {}
 	const { birthDate } = visit.player
 	const { massKg } = bodySize(visit)
 	return [
@@ -62,9 +61,10 @@ function subjectOf(input: ReportInput, t: Speak): LwDocument['subject'] {
 		[t('subject.born'), `${dateWords(birthDate)} (${ageYears(birthDate, visit.visitDate)})`],
 		[t('subject.mass'), massKg === undefined ? t('common.notMeasured') : `${shown(massKg)} kg`],
 		[t('subject.activity'), playsOf(visit, t)],
-		[t('subject.record'), order.number ?? t('common.notStated')],
-		[t('subject.neededBy'), order.neededBy ? dateWords(order.neededBy) : t('common.notStated')],
-		[t('subject.shipTo'), order.shipTo ?? [clinic.name, ...clinic.address].join(', ')],
+		[t('subject.order'), number ?? t('common.notStated')],
+		[t('subject.laboratory'), laboratory ?? t('common.notStated')],
+		[t('subject.neededBy'), neededBy ?? t('common.notStated')],
+		[t('subject.shipTo'), shipTo ?? [clinic.name, ...clinic.address].join(', ')],
 		[t('subject.status'), statusOf(input, t)],
 	]
 }
@@ -90,23 +90,15 @@ function raises(input: ReportInput, t: Speak): Block[] {
 	]
 }
 function slip(clinic: Clinic, t: Speak): Block[] {
-	const fields = [
-		t('order.slipReceived'),
-		t('order.slipReady'),
-		t('order.slipQuestions'),
-		t('order.slipName'),
-	]
+	const fields = [t('order.slipDates'), t('order.slipQuestions'), t('order.slipName')]
+	const back = [clinic.name, clinic.email].filter(Boolean).join(', ')
 	return [
-		heading(t('order.slip')),
-		// the caption stays with its short table on one page
 		{
-			kind: 'table',
-			caption: t('order.slipText', {
-				clinic: [clinic.name, clinic.email].filter(Boolean).join(', '),
-			}),
-			head: [t('order.item'), t('order.slipField')],
-			widths: [190, '*'],
-			rows: fields.map((name) => [name, t('order.slipSpace')]),
+			kind: 'facts',
+			title: t('order.slip'),
+			boxed: true,
+			rows: fields.map((label) => ({ label, text: t('order.slipSpace') })),
 		},
+		small(t('order.slipText', { clinic: back })),
 	]
 }

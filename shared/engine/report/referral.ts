@@ -4,9 +4,12 @@
  */
 import { type RecordedCondition, saidConditions } from '../conditions/query.ts'
 import { isHeld } from '../facts/held.ts'
+import type { Action, Gate } from '../findings/assessment.ts'
 import { ageYears } from '../visit/age.ts'
 import { isPlanDeclined, needsInterpreter } from '../visit/agreement.ts'
+import type { Urgency } from '../visit/letters.ts'
 import { bothSides } from '../visit/sides.ts'
+import type { Visit } from '../visit/visit.ts'
 import { asPart } from '../words/en/format.ts'
 import type { Speak } from '../words/speak.ts'
 import { capital, conditionInWords, dateWords, sideWords } from '../words/words.ts'
@@ -22,7 +25,7 @@ import {
 	speakOf,
 	statusOf,
 } from './base.ts'
-import type { LwDocument } from './document.ts'
+import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
 import { measuredTable } from './measure-table.ts'
 import { medicinesAsked } from './medicines.ts'
@@ -34,11 +37,13 @@ import { holds } from './referral/holds.ts'
 import { actionIn, reasons } from './referral/reasons.ts'
 import { buyingWaits, waits } from './waits.ts'
 
+/** What the clinician chose, else what the signs ask for. */
+const urgencyOf = (input: ReportInput): Action => input.decisions.letter?.urgency ?? actionIn(input)
 const urgency: Section = (input, _notes, t) => {
-	const action = actionIn(input)
+	const action = urgencyOf(input)
 	const text = t('referral.first', {
 		urgency: t(`referral.urgency.${action}`),
-		request: input.letter?.request ?? t(`referral.request.${action}`),
+		request: t(`referral.request.${action}`),
 	})
 	return [{ kind: 'text', tone: 'lead', text }]
 }
@@ -154,21 +159,42 @@ function notAgreedWords({ agreement }: ReportInput['decisions'], t: Speak): stri
 }
 const withFullStop = (text: string): string => text.replace(/([^.!?])$/, '$1.')
 
+const usualQuestion = (gate: Gate, t: Speak): string =>
+	isHeld(gate, 'sport') ? t('referral.questionHeld') : t('referral.questionDefault')
+/** What a letter says where the clinician writes nothing else; without a sign it is routine. */
+export function usualLetter(input: ReportInput): { urgency: Urgency; question: string } {
+	const action = actionIn(input)
+	return {
+		urgency: action === 'proceed' ? 'letter' : action,
+		question: usualQuestion(planOf(input).gate, speakOf(input.clinic)),
+	}
+}
+/** What nobody can tell to be private goes through no other hands than the player's. */
+function ownWords({ decisions, letter }: ReportInput, t: Speak): Block[] {
+	const { words } = decisions.letter ?? {}
+	if (words === undefined) return []
+	return [say(letter?.handedTo === 'guardian' ? t('referral.wordsKept') : words)]
+}
 const question: Section = (input, _notes, t) => {
-	const { clinic, letter } = input
+	const { clinic, decisions } = input
+	const { question: asked } = decisions.letter ?? {}
 	const { gate, review } = planOf(input)
 	const follow = review
 		? t('referral.follow', { clinic: clinic.name, date: dateWords(review.date) })
 		: t('referral.followNone', { clinic: clinic.name })
-	const usual = isHeld(gate, 'sport') ? t('referral.questionHeld') : t('referral.questionDefault')
-	return [heading(t('referral.question')), say(`${letter?.question ?? usual} ${follow}`)]
+	const reach = clinic.phone ? ` ${t('referral.reach', { phone: clinic.phone })}` : ''
+	return [
+		...ownWords(input, t),
+		heading(t('referral.question')),
+		say(`${asked ?? usualQuestion(gate, t)} ${follow}${reach}`),
+	]
 }
-const enclosures: Section = ({ letter }, _notes, t) => {
-	const listed = (names: readonly string[] | undefined) => names?.join(', ') || t('referral.none')
+const enclosures: Section = ({ letter, decisions }, _notes, t) => {
+	const { enclosures: sent, copyTo } = decisions.letter ?? {}
 	return [
 		say(
-			`${t('referral.enclosures', { list: listed(letter?.enclosures) })} ` +
-				`${t('referral.copies', { list: listed(letter?.copyTo) })}`,
+			`${t('referral.enclosures', { list: sent ?? t('referral.none') })} ` +
+				`${t('referral.copies', { list: copyTo ?? t('referral.none') })}`,
 		),
 		say(
 			letter?.consent
@@ -191,6 +217,13 @@ const sections: readonly Section[] = [
 	(input, _notes, t) => signature(input, t),
 ]
 
+const titles = {
+	emergency: 'referral.titleEmergency',
+	'same-day': 'referral.titleSameDay',
+	imaging: 'referral.title',
+	letter: 'referral.title',
+	proceed: 'referral.title',
+} as const satisfies Record<Action, string>
 /** To another clinician, most urgent first; one page where that holds it. */
 export function referralLetter(input: ReportInput): LwDocument {
 	const { clinic } = input
@@ -199,7 +232,7 @@ export function referralLetter(input: ReportInput): LwDocument {
 	const blocks = sections.flatMap((section) => section(input, notes, t))
 	return {
 		...frame(input, t),
-		title: t('referral.title'),
+		title: t(titles[urgencyOf(input)]),
 		kind: 'referral',
 		print: 'compact',
 		subject: subjectOf(input, t),
@@ -208,15 +241,24 @@ export function referralLetter(input: ReportInput): LwDocument {
 	}
 }
 function subjectOf(input: ReportInput, t: Speak): LwDocument['subject'] {
-	const { visit, recordNumber, letter } = input
+	const { visit, recordNumber, letter, signedOn, signedTime } = input
+	const { guardian } = visit.player
 	const to = [letter?.recipient ?? t('common.notStated'), ...(letter?.address ?? [])]
-	const record: LwDocument['subject'] = recordNumber ? [[t('subject.record'), recordNumber]] : []
 	return [
 		[t('subject.player'), nameOf(visit)],
 		[t('subject.born'), dateWords(visit.player.birthDate)],
 		[t('subject.sex'), visit.player.sex],
-		...record,
+		...optional(t('subject.guardian'), guardian && guardianWords(guardian)),
+		...optional(t('subject.record'), recordNumber),
 		[t('subject.to'), to.join(', ')],
+		...optional(
+			t('subject.date'),
+			signedOn && [dateWords(signedOn), signedTime].filter(Boolean).join(', '),
+		),
 		[t('subject.status'), statusOf(input, t)],
 	]
 }
+const optional = (label: string, value: string | undefined): LwDocument['subject'] =>
+	value ? [[label, value]] : []
+const guardianWords = ({ name, phone }: NonNullable<Visit['player']['guardian']>): string =>
+	[name, phone].filter(Boolean).join(', ')

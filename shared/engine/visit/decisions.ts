@@ -4,6 +4,7 @@ import { digestOf } from '../plain/canonical.ts'
 import { present } from '../plain/present.ts'
 import { agreementSchema } from './agreement.ts'
 import { answerSchema } from './answers.ts'
+import { letterSchema, orderSchema } from './letters.ts'
 
 /** What a decision was about by its content, whatever its wording: see `aboutOf`. */
 const contentDigest = z.string().regex(/^[0-9a-f]{64}$/, '64 hex digits')
@@ -79,6 +80,8 @@ export const decisionsSchema = z.strictObject({
 	 */
 	consentNoted: z.boolean().optional(),
 	agreement: agreementSchema.optional(),
+	letter: letterSchema.optional(),
+	order: orderSchema.optional(),
 	released: z.array(releaseSchema).max(4).optional(),
 	screeningDone: z.array(screeningDoneSchema).max(40).optional(),
 	/** Answers to the questions of the prescription; records before 0.4 have none. */

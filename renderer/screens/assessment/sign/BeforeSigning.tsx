@@ -9,6 +9,7 @@ import { AgreementForm } from './agreement/AgreementForm.tsx'
 import { isMinorIn } from './agreement/agreeing.ts'
 import { twoColumns } from './columns.ts'
 import { type Block, isOfAgreement, keptByOthers, notMeasured } from './openThings.ts'
+import { Papers } from './papers/Papers.tsx'
 import { StillOpen } from './StillOpen.tsx'
 import type { SigningState } from './useSigning.ts'
 
@@ -41,6 +42,7 @@ export function BeforeSigning(props: BeforeSigningProps) {
 					urgent={assessment !== undefined && gateFirst(assessment)}
 					goTo={goTo}
 				/>
+				<Papers draft={draft} change={change} assessment={assessment} earlier={earlier} />
 				<Signature blocks={blocks} signing={signing} />
 			</Stack>
 		</Box>

@@ -1,94 +1,126 @@
-/** The design of each side: every element of the catalogue, what is wanted and what is not. */
+/** The design: a row an element that is ordered, what each side has of it, and that nothing else is. */
 import type { DecidedElement, DecidedInsert } from '../../insert/decided.ts'
 import { isRaise } from '../../insert/room-in-boot.ts'
-import { termWords } from '../../visit/terms.ts'
+import { present } from '../../plain/present.ts'
+import { bothSides, perSide } from '../../visit/sides.ts'
 import type { Side } from '../../visit/visit.ts'
 import { amount, asPart, number, unitOf } from '../../words/en/format.ts'
-import { elementNames } from '../../words/en/insert-names.ts'
+import { elementName, elementNames } from '../../words/en/insert-names.ts'
 import type { Speak } from '../../words/speak.ts'
 import { spokenTo } from '../../words/statement.ts'
 import { capital, sideWords } from '../../words/words.ts'
-import { heading, say, small } from '../base.ts'
+import { say, small } from '../base.ts'
 import type { Block } from '../document.ts'
 import type { Notes } from '../notes.ts'
 
-const names: Readonly<Record<string, string>> = elementNames
-const catalogue = Object.keys(names)
+const catalogue = Object.keys(elementNames)
 
+/** An element as each side has it; a side that has none of it is absent. */
+interface Ordered {
+	name: string
+	left?: DecidedElement
+	right?: DecidedElement
+}
+/** In the order of the catalogue, what it does not know last. */
+function orderedElements({ left, right }: DecidedInsert): Ordered[] {
+	const names = [...left, ...right].map(({ element }) => element.element)
+	const foreign = [...new Set(names)].filter((name) => !catalogue.includes(name))
+	return [...catalogue, ...foreign]
+		.filter((name) => names.includes(name))
+		.map((name) => {
+			const on = (side: readonly DecidedElement[]) =>
+				side.find(({ element }) => element.element === name)
+			return { name, ...present({ left: on(left), right: on(right) }) }
+		})
+}
+interface Given {
+	insert: DecidedInsert
+	/** The raise is listed for each pair, and no other figure of it stands. */
+	isRaised: boolean
+}
 /**
- * A side that is held or needs no insert orders none and has no table. What pulls apart is among the
- * cautions: an order goes out settled. `isRaised`: the raise is listed for each pair, and no other
- * figure of it stands.
+ * One table of what is ordered, left beside right; nothing of one side is taken from the other. What
+ * pulls apart is among the cautions: an order goes out settled.
  */
-export function design(
-	{ insert, isRaised }: { insert: DecidedInsert; isRaised: boolean },
-	side: Side,
-	notes: Notes,
-	t: Speak,
-): Block[] {
-	const title = heading(t(`common.${side}`), { level: 2 })
-	const ordered = insert[side]
-	if (ordered.length === 0) return [title, say(t('order.notNeeded'))]
-	const pulls = insert.result.conflicts.filter((conflict) => conflict.side === side)
-	const cautions = [
-		...new Set([
-			...ordered.flatMap(({ element }) => toldToMaker(element)),
-			...pulls.flatMap((pull) => spokenTo('laboratory', pull) ?? []),
-		]),
-	]
-	return [
-		title,
-		designTable({ ordered, isRaised }, side, notes, t),
-		...(cautions.length > 0 ? [small(`${t('order.notes')}: ${cautions.join(' ')}`)] : []),
-	]
-}
-/** The cautions that concern whoever makes it. */
-const toldToMaker = ({ cautioned = [] }: DecidedElement['element']): string[] =>
-	cautioned.flatMap((caution) => spokenTo('laboratory', caution) ?? [])
-function designTable(
-	{ ordered, isRaised }: { ordered: readonly DecidedElement[]; isRaised: boolean },
-	side: Side,
-	notes: Notes,
-	t: Speak,
-): Block {
-	const foreign = ordered
-		.map(({ element }) => element.element)
-		.filter((name) => !catalogue.includes(name))
-	// every element of the catalogue stands in the table, so that what is not wanted is said as well
-	const rows = [...catalogue, ...foreign].map((name) =>
-		designRow(
-			name,
-			ordered.find(({ element }) => element.element === name),
-			isRaised,
-			t,
-		),
+export function design({ insert, isRaised }: Given, notes: Notes, t: Speak): Block[] {
+	const ordered = orderedElements(insert)
+	const basis = new Set(
+		ordered.flatMap((row) => bothSides.flatMap((side) => row[side]?.element.basis ?? [])),
 	)
-	const basis = [...new Set(ordered.map(({ element }) => notes.mark(element.basis)))].join(' ')
-	return {
-		kind: 'table',
-		caption: `${t('order.designCaption')}. ${capital(sideWords[side])}. ${basis}`.trim(),
-		head: [t('order.element'), t(`common.${side}`), t('order.where'), t('order.how')],
-		rows,
-		widths: [120, 96, 74, '*'],
-	}
+	const marks = [...new Set([...basis].map((one) => notes.mark(one)))].join(' ')
+	const sides = bothSides.filter((side) => insert[side].length > 0)
+	const without = bothSides.filter((side) => insert[side].length === 0)
+	return [
+		{
+			kind: 'table',
+			caption: `${t('order.designCaption')}. ${marks}`.trim(),
+			head: [
+				t('order.element'),
+				...sides.map((side) => t(`common.${side}`)),
+				t('order.where'),
+				t('order.how'),
+			],
+			rows: ordered.map((row) => rowOf(row, { sides, isRaised }, t)),
+			widths: [96, ...sides.map(() => 84), 76, '*'],
+		},
+		say(
+			[
+				t('order.elseNone'),
+				...without.map((side) => t('order.sideNone', { side: capital(sideWords[side]) })),
+			].join(' '),
+		),
+		...bothSides.flatMap((side) => cautionsOf(insert, side, t)),
+	]
 }
-function designRow(
-	name: string,
-	ordered: DecidedElement | undefined,
-	isRaised: boolean,
+function rowOf(
+	row: Ordered,
+	{ sides, isRaised }: { sides: readonly Side[]; isRaised: boolean },
 	t: Speak,
 ): string[] {
-	const shownName = capital(names[name] ?? termWords(name))
-	if (!ordered) return [shownName, t('order.none'), '', '']
+	const cells = perSide((side) => {
+		const ordered = row[side]
+		return ordered && cellsOf(ordered, isRaised, t)
+	})
+	const each = sides.map((side) => cells[side]?.amount ?? t('order.none'))
+	return [
+		capital(elementName(row.name)),
+		...each,
+		alikeOrEach(cells.left?.where, cells.right?.where),
+		alikeOrEach(cells.left?.how, cells.right?.how),
+	]
+}
+/** Said once where both sides have it alike, or one side alone has it. */
+function alikeOrEach(left: string | undefined, right: string | undefined): string {
+	if (left === undefined || right === undefined || left === right) return left ?? right ?? ''
+	return [
+		[sideWords.left, left],
+		[sideWords.right, right],
+	]
+		.filter(([, says]) => says !== '')
+		.map(([side, says]) => `${capital(side ?? '')}: ${says}.`)
+		.join(' ')
+}
+function cellsOf(ordered: DecidedElement, isRaised: boolean, t: Speak) {
 	const places = {
 		boot: t('order.inBoot'),
 		trainer: t('order.inTrainer'),
 		both: t('order.inBoth'),
 	}
-	const place = places[ordered.element.where]
+	const where = places[ordered.element.where]
 	if (isRaised && isRaise(ordered.element))
-		return [shownName, t('order.raiseAbove'), place, ordered.decision?.says ?? '']
-	return [shownName, amountOf(ordered.element, t), place, remarkOf(ordered, t)]
+		return { amount: t('order.raiseAbove'), where, how: ordered.decision?.says ?? '' }
+	return { amount: amountOf(ordered.element, t), where, how: remarkOf(ordered, t) }
+}
+/** What whoever makes it has to mind on a side. */
+function cautionsOf(insert: DecidedInsert, side: Side, t: Speak): Block[] {
+	const pulls = insert.result.conflicts.filter((conflict) => conflict.side === side)
+	const told = [
+		...insert[side].flatMap(({ element }) => element.cautioned ?? []),
+		...pulls,
+	].flatMap((caution) => spokenTo('laboratory', caution) ?? [])
+	if (told.length === 0) return []
+	const words = { side: capital(sideWords[side]), cautions: [...new Set(told)].join(' ') }
+	return [small(t('order.notes', words))]
 }
 function amountOf({ value, unit, choice }: DecidedElement['element'], t: Speak): string {
 	const howMuch = value === undefined ? '' : amount(value, unit ?? '')

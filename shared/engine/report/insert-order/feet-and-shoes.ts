@@ -1,60 +1,53 @@
 /** How the feet were taken, their measures, and the shoes that the insert goes into. */
+import type { Pair } from '../../visit/recorded/pairs.ts'
+import { bothSides } from '../../visit/sides.ts'
 import { termWords } from '../../visit/terms.ts'
+import { sizeWords } from '../../words/en/sizes.ts'
 import type { Speak } from '../../words/speak.ts'
-import { shown } from '../../words/words.ts'
-import { heading } from '../base.ts'
-import type { Block } from '../document.ts'
+import { capital, shown } from '../../words/words.ts'
+import type { Block, BlockOf } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 import { measureTable } from '../measure-table.ts'
+import { pairName } from '../pair-names.ts'
+import { planOf } from '../plan-of.ts'
 
-/** By hand or by a file: how the feet were taken, and the digest of what is sent along. */
-export function capture({ visit, order = {} }: ReportInput, t: Speak): Block[] {
+type Row = BlockOf<'facts'>['rows'][number]
+/** By hand, and what is sent along. */
+function taken({ visit, decisions }: ReportInput, t: Speak): Row {
 	const stance = visit.feet?.stance
-	const file = [order.fileName, order.sha256 ?? ''].filter(Boolean).join(', SHA-256 ')
-	return [
-		heading(t('order.capture')),
-		{
-			kind: 'table',
-			caption: t('order.captureCaption'),
-			head: [t('order.item'), t('coach.answer')],
-			widths: [130, '*'],
-			rows: [
-				[t('order.method'), stance ? t('order.methodHand', { stance }) : t('order.methodUnknown')],
-				[t('order.file'), order.fileName ? file : t('order.fileNone')],
-			],
-		},
-	]
+	const byHand = stance ? t('order.methodHand', { stance }) : t('order.methodUnknown')
+	const { sent } = decisions.order ?? {}
+	const along = sent ? [t('order.sent', { sent })] : []
+	return { label: t('order.capture'), text: [`${capital(byHand)}.`, ...along].join(' ') }
 }
-/** The measures of both feet in mm; a measure not taken says so. */
-export function feet({ visit }: ReportInput, t: Speak): Block[] {
-	return [
-		heading(t('order.feet')),
-		{
-			kind: 'table',
-			caption: t('order.feet'),
-			head: [t('order.item'), t('common.left'), t('common.right')],
-			widths: ['*', 110, 110],
-			rows: measureTable('laboratory', visit, t),
-		},
-	]
+/** The pairs it goes into, as they are recorded; a pair that is still to be found by its name. */
+function shoes(input: ReportInput, t: Speak): Row[] {
+	const { insert } = planOf(input)
+	const pairs = [...new Set(bothSides.flatMap((side) => insert[side].pairs))]
+	const recorded = input.visit.footwear ?? []
+	const named = pairs.map((id) => {
+		const owned = recorded.find((pair) => pair.id === id)
+		return [pairName(id, input.visit, t), ...(owned ? shoeWords(owned, t) : [])].join(', ')
+	})
+	if (named.length === 0) return []
+	return [{ label: t('order.shoes'), text: `${capital(named.join('; '))}.` }]
 }
-/** Every pair with its sole and inside length; none where no pair is recorded. */
-export function shoes({ visit }: ReportInput, t: Speak): Block[] {
-	const rows = (visit.footwear ?? []).map(({ id, name, sole, insideLengthMm }) => [
-		name ?? id,
-		sole ? termWords(sole) : t('common.notStated'),
-		lengthWords(insideLengthMm, t),
-	])
-	if (rows.length === 0) return []
-	return [
-		{
-			kind: 'table',
-			caption: t('order.shoe'),
-			head: [t('player.pair'), t('order.shoeType'), t('order.shoe')],
-			widths: ['*', 130, 110],
-			rows,
-		},
-	]
-}
-const lengthWords = (lengthMm: number | undefined, t: Speak): string =>
-	lengthMm === undefined ? t('common.notMeasured') : `${shown(lengthMm)} mm`
+/** Its sole, its label and its inside length; what was not recorded is left out. */
+const shoeWords = ({ sole, size, sizeSystem, insideLengthMm }: Pair, t: Speak): string[] => [
+	...(sole ? [t('order.sole', { sole: termWords(sole) })] : []),
+	...(size !== undefined && sizeSystem
+		? [t('order.label', { label: sizeWords({ label: size, system: sizeSystem }) })]
+		: []),
+	...(insideLengthMm === undefined ? [] : [t('order.inside', { length: shown(insideLengthMm) })]),
+]
+/** The measures of both feet; a measure not taken says so. */
+export const feetAndShoes = (input: ReportInput, t: Speak): Block[] => [
+	{ kind: 'facts', rows: [taken(input, t), ...shoes(input, t)] },
+	{
+		kind: 'table',
+		caption: t('order.measures'),
+		head: ['', t('common.left'), t('common.right')],
+		widths: ['*', 110, 110],
+		rows: measureTable('laboratory', input.visit, t),
+	},
+]

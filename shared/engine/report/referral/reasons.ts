@@ -28,15 +28,15 @@ export const actionIn = (input: PlanInput): Action => {
  * about a referral.
  */
 export function hasReason(input: ReportInput): boolean {
-	const { assessment, decisions, letter } = input
+	const { assessment, decisions } = input
 	const { gate } = planOf(input)
 	return (
 		assessment.screening.items.some(
 			({ state, action }) => state === 'yes' && action !== 'proceed',
 		) ||
 		[gate.person, gate.left, gate.right].some((part) => part.holds.length > 0) ||
-		!!letter?.request ||
-		!!letter?.question ||
+		!!decisions.letter?.question ||
+		!!decisions.letter?.words ||
 		!!decisions.referralDone?.trim()
 	)
 }
