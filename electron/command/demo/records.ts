@@ -132,7 +132,10 @@ async function filled(
 const optionsOf = ({ folder, now, note }: Opening): AppOptions => ({
 	...{ dataFolder: folder, renderPdf, demo: true, scryptCost: 1024, now, note },
 })
-/** Opens records of the demo that are there. @returns undefined where they cannot be unlocked */
+/**
+ * Opens records of the demo that are there. @returns undefined where they cannot be unlocked
+ * @internal
+ */
 export async function unlockDemo(opening: Opening): Promise<App | undefined> {
 	const app = createApp(optionsOf(opening))
 	if ((await app.call('session.unlock', { passphrase: demoPassphrase })).ok) return app
