@@ -25,6 +25,8 @@ const playersSchema = z.strictObject({
 			visits: z.array(visitSchema),
 			/** The last visit is an open draft. */
 			lastIsOpen: z.boolean().optional(),
+			/** In which visit the season is planned. */
+			seasonIn: day.optional(),
 			/** What was done about a sign that does not wait, by the date of the visit. */
 			referralDone: boundedRecord(10, words, 10).optional(),
 		}),
@@ -86,8 +88,6 @@ const roomsSchema = z.strictObject({
 	),
 	notes: z.array(z.strictObject({ player, text: words, on: day })),
 	sendings: z.array(sendingSchema),
-	/** Whose season is planned, and in which visit. */
-	season: z.strictObject({ player, visit: day }),
 	pack: z.strictObject({
 		players: z.array(player),
 		history: z.enum(['none', 'last', 'all']),

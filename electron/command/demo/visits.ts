@@ -90,13 +90,13 @@ export async function writeSigned(
 export function visitsOf(
 	ask: Ask,
 	known: Known,
-	{ rooms, shelf, season }: Scenario,
-	{ player, visits, lastIsOpen, referralDone = {} }: PlayerTold,
+	{ shelf, season }: Scenario,
+	{ player, visits, lastIsOpen, seasonIn, referralDone = {} }: PlayerTold,
 ): { day: string; enter: () => Promise<void> }[] {
 	const name = fullName(player)
 	return visits.map((visit, index) => {
 		const { visitDate } = visit
-		const isPlanned = rooms.season.player === name && rooms.season.visit === visitDate
+		const isPlanned = seasonIn === visitDate
 		const planned = async (playerId: string) => {
 			if (!isPlanned) return
 			await ask('season.save', { playerId, season })
