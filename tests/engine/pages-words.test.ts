@@ -75,9 +75,11 @@ describe('a reason of which a part gave way', () => {
 		expect(page).toMatch(/sore at the back/)
 		expect(page).not.toMatch(/lighter, lower pair/)
 	})
-	it('is told by the name of its condition, with what is left', () => {
+	it('is told behind the name of its condition, with what is left', () => {
 		const page = pageOf('player', pictured('20-heels'))
-		expect(page).toMatch(/Pain under the heel: a middle that does not twist/)
+		expect(page).toMatch(
+			/Pain under the heel, left side: \w+\. Look for a middle that does not twist/,
+		)
 		expect(page).not.toMatch(/Look for a firm heel cup/)
 	})
 	it('leaves the other reasons where the clinician takes out one feature', () => {

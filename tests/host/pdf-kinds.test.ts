@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { addDays } from '../../shared/engine/plain/days.ts'
-import type { LwDocument } from '../../shared/engine/report/document.ts'
+import { blocksIn, type LwDocument } from '../../shared/engine/report/document.ts'
 import { type KindName, kindNames, kinds } from '../../shared/engine/report/kinds.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { clinic, json, read } from '../demo.ts'
@@ -14,7 +14,7 @@ import { type Page, pagesOf, tight, wordsOf } from './read-pages.ts'
 
 /** The sentences of a document's prose, which must be read back once each and in order. */
 const prose = (document: LwDocument): string[] =>
-	document.blocks.flatMap((block) =>
+	blocksIn(document.blocks).flatMap((block) =>
 		block.kind === 'heading' || (block.kind === 'text' && block.tone !== 'small')
 			? [block.text]
 			: [],
@@ -35,7 +35,9 @@ const footEdge = 62
 /** Headings that stand alone at the foot of a page, away from what they head. */
 function orphans(pages: Page[], document: LwDocument): string[] {
 	const headings = new Set([
-		...document.blocks.flatMap((block) => (block.kind === 'heading' ? [tight(block.text)] : [])),
+		...blocksIn(document.blocks).flatMap((block) =>
+			block.kind === 'heading' ? [tight(block.text)] : [],
+		),
 		'Wherethiscomesfrom',
 	])
 	return pages.slice(0, -1).flatMap(({ items }) => {
@@ -56,7 +58,7 @@ function orphans(pages: Page[], document: LwDocument): string[] {
  */
 function torn(pages: Page[], document: LwDocument): string[] {
 	const texts = pages.map((page) => tight(wordsOf([page])))
-	return document.blocks.flatMap((block, at) => {
+	return blocksIn(document.blocks).flatMap((block, at) => {
 		if (block.kind !== 'list' || block.items.length > 6 || block.items.join('').length >= 600)
 			return []
 		const together = [...headingOver(document, at), ...block.items].map(tight)
@@ -66,7 +68,8 @@ function torn(pages: Page[], document: LwDocument): string[] {
 	})
 }
 /** The heading that a list belongs to: only short sentences stand between. */
-function headingOver({ blocks }: LwDocument, list: number): string[] {
+function headingOver(document: LwDocument, list: number): string[] {
+	const blocks = blocksIn(document.blocks)
 	const at = blocks.slice(0, list).findLastIndex((block) => block.kind === 'heading')
 	const heading = blocks[at]
 	const between = blocks.slice(at + 1, list)
