@@ -166,7 +166,7 @@ export const sentences = {
 	'player.raiseUnder': 'It goes under the liner.',
 	'player.raiseInside': 'It goes under the liner, or is part of your insert.',
 	'player.raiseOnSole': 'The outsole is the sole that meets the ground: what is on it is built on. The rest goes inside.',
-	'player.raiseHow': 'Your heel must still sit firmly. It does not treat the cause.',
+	'player.raiseHow': 'A raise does not treat the cause. Your heel must still sit firmly.',
 	'player.pairs': 'More about the pairs you have',
 	'player.pairsCaption': 'Checked on the day',
 	'player.pair': 'Pair',
