@@ -97,9 +97,11 @@ function outline(
 		ballLengthMm === undefined ? '' : ballLine(foot.width, ballLengthMm, x, bottom),
 		widthMm === undefined
 			? ''
-			: text(x, bottom - foot.ball * ptPerMm * 0.8, `${shown(widthMm)} mm`),
+			: text(x, bottom - foot.ball * ptPerMm * 0.94 + underBall, `${shown(widthMm)} mm`),
 	].join('')
 }
+/** From the line of the ball to the width under it, points. */
+const underBall = 13
 /** From the foot to the line of its length, points. */
 const beside = 12
 /** The length beside the foot, on its outer side; its number under the name. */

@@ -27,6 +27,8 @@ const besideRules = [
 	// as many side by side as have room: on a telephone one under the other
 	'.beside{display:grid;gap:0 1.5rem;',
 	'grid-template-columns:repeat(auto-fit,minmax(min(18rem,100%),1fr))}',
+	// a drawing made for a column takes it: its words grow with it
+	'.beside svg{width:100%;max-width:26rem}',
 	'.number{text-align:right;font-variant-numeric:tabular-nums}',
 ]
 /** @param colour the letterhead's, already dark enough for text */

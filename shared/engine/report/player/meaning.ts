@@ -57,10 +57,13 @@ function bendWords({ left, right }: Kept<AnkleResult>, t: Speak): string[] {
 		return [why ? t('player.ankleLessWhy', { side, why }) : t('player.ankleLess', { side })]
 	})
 }
-function ankleWords(input: ReportInput, t: Speak): string {
+const ankleLines = (input: ReportInput, t: Speak): Found[] => {
 	const { ankle } = input.assessment
 	const differ = !isWorkHeld(input) && (ankle.asymmetry === 'flag' || ankle.asymmetry === 'act')
-	return [...bendWords(ankle, t), ...(differ ? [t('player.anklesDiffer')] : [])].join(' ')
+	return [
+		{ says: bendWords(ankle, t).join(' '), readings: ['ankleBand'] },
+		...(differ ? [{ says: t('player.anklesDiffer'), readings: [] }] : []),
+	]
 }
 function conditionLine(recorded: RecordedCondition, t: Speak): string {
 	const { side, status } = recorded
@@ -78,7 +81,7 @@ function conditionLine(recorded: RecordedCondition, t: Speak): string {
 }
 const foundIn = (input: ReportInput, t: Speak): Found[] => [
 	...lengthLines(input.assessment.sizing, t).map((says) => ({ says, readings: [] })),
-	{ says: ankleWords(input, t), readings: ['ankleBand'] },
+	...ankleLines(input, t),
 	...saidConditions(input.visit).map((condition) => ({
 		says: conditionLine(condition, t),
 		readings: [condition.condition],
