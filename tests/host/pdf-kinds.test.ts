@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { addDays } from '../../shared/engine/plain/days.ts'
+import { settleAll } from '../../shared/engine/prescription/answers.ts'
 import { blocksIn, type LwDocument } from '../../shared/engine/report/document.ts'
 import { type KindName, kindNames, kinds } from '../../shared/engine/report/kinds.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
@@ -130,15 +131,17 @@ describe('every kind as pages', () => {
 				kind,
 			).toHaveLength(1)
 	})
-	it('keeps the player report of the adolescent demo to five pages', async () => {
-		expect(
-			(
-				await pagesOf(
-					await renderPdf(kinds.player.compose(inputOf(read(json(demoNames[0]!)), 'player'))),
-				)
-			).length,
-		).toBeLessThanOrEqual(5)
-	})
+	it('holds the report of most players on two pages, and none runs to four', async () => {
+		const counts: number[] = []
+		for (const name of pictures) {
+			const visit = read(JSON.parse(readFileSync(new URL(name, folder), 'utf8')))
+			const settled = settleAll(decisions, assess(visit).prescription, 'asked elsewhere')
+			const document = kinds.player.compose({ ...inputOf(visit, 'player'), decisions: settled })
+			counts.push((await pagesOf(await renderPdf(document))).length)
+		}
+		expect(Math.max(...counts)).toBeLessThanOrEqual(3)
+		expect(counts.filter((count) => count === 2).length).toBeGreaterThanOrEqual(18)
+	}, 60_000)
 	it.each([
 		['A4', 595.28],
 		['Letter', 612],
