@@ -54,7 +54,10 @@ export const raise: Section = (input, notes, t) => {
 	const [on, off] = [true, false].map((isOn) =>
 		steps.filter((step) => step.isOn === isOn).map(({ says }) => says),
 	)
-	const items = [...raiseLines(plan, input.visit, t), ...limitLines(plan, reader, input.visit, t)]
+	const items = [
+		...raiseLines(plan, input.visit, t).map(capital),
+		...limitLines(plan, reader, input.visit, t),
+	]
 	const left: InnerBlock[] = [
 		...(isOpen(plan, 'raise') ? [say(t('player.raiseProposed'))] : []),
 		{ kind: 'list', items },

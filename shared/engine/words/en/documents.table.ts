@@ -133,6 +133,7 @@ export const sentences = {
 	'player.lookForThese': 'Look for {features}.',
 	'player.stayAway': 'Stay away from {features}.',
 	'player.asOnCard': 'As on page one.',
+	'player.asOnCardNoStuds': 'As on page one, but for the studs.',
 	'player.alsoLookFor': 'Also look for {features}.',
 	'player.notNeeded': 'Not asked for here: {features}.',
 	'player.alsoStayAway': 'Stay away from {features} too.',
