@@ -3,20 +3,33 @@ import {
 	type BlockKind,
 	type BlockOf,
 	byKind,
+	endOfPageOne,
 	type ForEachKind,
+	type InnerBlock,
+	type InnerKind,
 	type LwDocument,
 } from '../../shared/engine/report/document.ts'
-import { actions, alert, facts } from './blocks/boxes.ts'
+import { textsIn } from '../../shared/engine/report/texts.ts'
+import { beside, besideGap, torn } from './blocks/beside.ts'
+import { actions, alert, facts, isShortFacts } from './blocks/boxes.ts'
 import { figure } from './blocks/figures.ts'
-import { heading, list, newPageLevel, paragraph, signature } from './blocks/prose.ts'
+import {
+	heading,
+	list,
+	notOnPageOneLevel,
+	pageOneEnd,
+	pageOneEndLevel,
+	paragraph,
+	signature,
+} from './blocks/prose.ts'
 import { isShortTable, table } from './blocks/tables.ts'
 import { chart } from './blocks/wall.ts'
-import { type Look, lengthOf, type Node } from './look.ts'
+import { keepTogether, type Look, lengthOf, type Node } from './look.ts'
 import { type Page, sizesOf } from './page.ts'
 
 /** A figure at true size has a page of its own (sheets.ts). */
 export type FlowBlock = BlockOf<Exclude<BlockKind, 'true-size'>>
-const blocks: ForEachKind<FlowBlock['kind'], [look: Look], Node> = {
+const inner: ForEachKind<InnerKind, [look: Look], Node> = {
 	heading,
 	text: paragraph,
 	list,
@@ -24,10 +37,30 @@ const blocks: ForEachKind<FlowBlock['kind'], [look: Look], Node> = {
 	alert,
 	facts,
 	table,
-	chart,
 	figure,
 	signature,
 }
+const blocks: ForEachKind<FlowBlock['kind'], [look: Look], Node> = {
+	...inner,
+	chart,
+	beside: (block, look) => {
+		const { leftPercent = 50 } = block
+		const room = look.page.bodyPt - besideGap
+		const column = (run: readonly InnerBlock[], percent: number) => {
+			const width = (room * percent) / 100
+			const narrow = { ...look, page: { ...look.page, bodyPt: width } }
+			return { width, nodes: run.map((one) => byKind(inner, one, narrow)) }
+		}
+		return beside(
+			column(block.left, leftPercent),
+			column(block.right, 100 - leftPercent),
+			isShortBeside(block),
+		)
+	},
+}
+/** Whether it stays whole: so few letters in either column that they take less than a page. */
+const isShortBeside = ({ left, right }: BlockOf<'beside'>): boolean =>
+	[left, right].every((run) => lengthOf(textsIn(run)) < keepTogether)
 
 /**
  * Headings, and a sentence that leads on, go with the short table or list they stand over: warning
@@ -36,8 +69,10 @@ const blocks: ForEachKind<FlowBlock['kind'], [look: Look], Node> = {
  */
 export function flow(flowing: readonly FlowBlock[], look: Look): Node[] {
 	const nodes: Node[] = []
+	const end = endOfPageOne(flowing)
 	let next = 0
 	while (next < flowing.length) {
+		if (next === end) nodes.push(pageOneEnd())
 		const group = flowing.slice(next, next + groupLength(flowing, next))
 		const drawn = group.map((block) => byKind(blocks, block, look))
 		nodes.push(...(group.length > 1 ? [whole(drawn)] : drawn))
@@ -47,21 +82,32 @@ export function flow(flowing: readonly FlowBlock[], look: Look): Node[] {
 }
 const whole = (nodes: readonly Node[]): Node => ({
 	unbreakable: true,
-	stack: nodes.map(({ headlineLevel: _, unbreakable: __, ...node }) => node),
+	// the whole may ask for what its first part asks
+	...(nodes[0]?.headlineLevel === notOnPageOneLevel && { headlineLevel: notOnPageOneLevel }),
+	stack: nodes.map(torn),
 })
 /** How many blocks from here on stay together: 1 where the block stands for itself. */
 function groupLength(flowing: readonly FlowBlock[], start: number): number {
 	let end = start
 	while (staysWithNext(flowing[end])) end++
 	if (leadsOn(flowing[end]) && flowing[end + 1]?.kind === 'list') end++
-	return end > start && keepsWhole(flowing[end]) ? end - start + 1 : 1
+	const isWhole = keepsWhole(flowing[end])
+	const isLast = flowing.slice(end + 1).every(closes)
+	// a signature is never alone on its page
+	if (isLast && (isWhole || flowing[end]?.kind === 'text')) return flowing.length - start
+	return isWhole ? end - start + 1 : 1
 }
+/** What may stand between the last thing that is said and the end. */
+const closes = (block: FlowBlock): boolean =>
+	block.kind === 'signature' || (block.kind === 'text' && block.tone === 'small')
 const staysWithNext = (block: FlowBlock | undefined): boolean =>
 	block?.kind === 'heading' && !block.newPage
 const leadsOn = (block: FlowBlock | undefined): boolean =>
 	block?.kind === 'text' && block.text.length < 200
 function keepsWhole(block: FlowBlock | undefined): boolean {
 	if (block?.kind === 'table') return isShortTable(block)
+	if (block?.kind === 'facts') return isShortFacts(block)
+	if (block?.kind === 'beside') return isShortBeside(block)
 	return block?.kind === 'list' && block.items.length <= 6 && lengthOf(block.items) < 600
 }
 /** A part of a page as pdfmake tells of it. */
@@ -73,43 +119,33 @@ interface LaidOut {
 }
 interface Around {
 	getFollowingNodesOnPage?: () => unknown[]
-	getPreviousNodesOnPage?: () => LaidOut[]
 }
-/** pdfmake tells nothing of what begins a page by itself, but of what stands before a node. */
-const beginsAnew = ({ getPreviousNodesOnPage }: Around = {}): boolean =>
-	getPreviousNodesOnPage?.().some(({ headlineLevel }) => headlineLevel === newPageLevel) ?? false
-/**
- * Notes whether what must stand on the first page went on to the next: all of the document but its
- * sheets, or what stands before a page break of its own.
- */
+/** Notes whether what must stand on the first page went on to the next; sheets are no such pages. */
 function pageOneWatch(document: LwDocument, laid: { overflows: boolean }) {
-	let isWatching = sizesOf(document).length > 1
-	const goesOn = document.blocks.some((block) => block.kind === 'heading' && block.newPage)
+	const isWatching = sizesOf(document).length > 1
+	const isOnePage = endOfPageOne(document.blocks) < 0
 	const sheets = document.blocks.filter(({ kind }) => kind === 'true-size').length
-	return ({ pages = 1, startPosition }: LaidOut, around?: Around): void => {
+	return ({ headlineLevel, pages = 1, startPosition }: LaidOut): void => {
 		if (!isWatching) return
-		const place = startPosition?.pageNumber ?? 1
-		if (!goesOn) laid.overflows ||= pages > 1 + sheets
-		else if (place > 1) {
-			// what may not be torn is told of where it would have begun: only what follows is sure
-			laid.overflows ||= !beginsAnew(around) || place > 2
-			isWatching = false
-		}
+		if (isOnePage) laid.overflows ||= pages > 1 + sheets
+		else if (headlineLevel === pageOneEndLevel)
+			laid.overflows ||= (startPosition?.pageNumber ?? 1) > 1
 	}
 }
 /**
  * Keeps a heading with what follows it: the page ends before a heading that would stand alone at
- * its foot.
+ * its foot, and before one that never stands on the first page.
  */
 export function breakBefore(page: Page, document: LwDocument, laid: { overflows: boolean }) {
 	const watch = pageOneWatch(document, laid)
+	const lowest = page.heightPt - page.margins[3] - 11 * page.lineRoom
 	return (node: LaidOut, around?: Around): boolean => {
-		watch(node, around)
-		if (node.headlineLevel === undefined) return false
+		watch(node)
+		const { headlineLevel, startPosition } = node
+		if (headlineLevel === undefined || headlineLevel === pageOneEndLevel) return false
+		const { top = 0, pageNumber = 1 } = startPosition ?? {}
+		if (headlineLevel === notOnPageOneLevel) return pageNumber === 1 || top > lowest
 		const following = around?.getFollowingNodesOnPage?.() ?? []
-		if (following.length === 0) return true
-		const top = node.startPosition?.top ?? 0
-		const lowest = page.heightPt - page.margins[3] - 11 * page.lineRoom
-		return node.headlineLevel <= 2 && top > lowest
+		return following.length === 0 || (headlineLevel <= 2 && top > lowest)
 	}
 }

@@ -16,7 +16,7 @@ export const furnitureOf = (document: LwDocument, look: Look, t: Speak): PageFur
 	before: headOf(document, look),
 	after: basisNotes(document, look, t),
 	head: (page) => (page === 1 ? '' : runningHead(document, look)),
-	foot: (page, pages) => foot(document, look, t('page.number', { page, pages })),
+	foot: (page, pages) => foot(document, look, t, t('page.number', { page, pages })),
 })
 
 /** @throws BadLogo as above */
@@ -151,8 +151,8 @@ function subject(document: LwDocument, { scale }: Look): Node {
 		margin: [0, 0, 0, 4 * scale.gap],
 	}
 }
-function basisNotes({ notes }: LwDocument, { colour, scale }: Look, t: Speak): Node[] {
-	if (notes.length === 0) return []
+function basisNotes({ notes, notesApart }: LwDocument, { colour, scale }: Look, t: Speak): Node[] {
+	if (notes.length === 0 || notesApart) return []
 	return [
 		words(t('page.notes'), {
 			fontSize: scale.body,
@@ -183,12 +183,14 @@ function runningHead(document: LwDocument, { page, scale }: Look): Node {
 		margin: [side, document.print === 'wall' ? 14 : 24, side, 0],
 	}
 }
-function foot(document: LwDocument, { page }: Look, pageNumber: string): Node {
+function foot(document: LwDocument, { page }: Look, t: Speak, pageNumber: string): Node {
 	const [side] = page.margins
 	const size = document.print === 'wall' ? 9 : 7.2
+	const asks = document.notesApart && document.notes.length > 0
+	const said = asks ? `${document.footer} ${t('page.notesApart')}` : document.footer
 	return {
 		columns: [
-			words(document.footer, { fontSize: size, color: quiet, width: '*' }),
+			words(said, { fontSize: size, color: quiet, width: '*' }),
 			{
 				text: pageNumber,
 				fontSize: Math.max(8.2, size),

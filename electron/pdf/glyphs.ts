@@ -6,6 +6,7 @@ import { unprintableIn } from '../../shared/engine/plain/printable.ts'
 import {
 	type BlockKind,
 	type BlockOf,
+	blocksIn,
 	byKind,
 	cellTexts,
 	type ForEachKind,
@@ -24,7 +25,7 @@ const plain = (text: string) =>
 		.replaceAll('&amp;', '&')
 const drawn = (svg: string) => [...svg.matchAll(/>([^<]+)</g)].map((found) => plain(found[1] ?? ''))
 const drawing = ({ caption, svg }: BlockOf<'figure' | 'true-size'>) => [caption, ...drawn(svg)]
-const textsOf: ForEachKind<BlockKind, [], string[]> = {
+const textsOf: ForEachKind<Exclude<BlockKind, 'beside'>, [], string[]> = {
 	heading: ({ text }) => [text],
 	text: ({ text }) => [text],
 	list: ({ items }) => items,
@@ -46,13 +47,14 @@ export function textsOfDocument(document: LwDocument): string[] {
 		document.running ?? '',
 		documentSentences['page.draftMark'],
 		documentSentences['page.notes'],
+		documentSentences['page.notesApart'],
 		documentSentences['page.number'],
 		letterhead.clinicName,
 		...letterhead.address,
 		letterhead.phone ?? '',
 		letterhead.email ?? '',
 		...document.subject.flat(),
-		...document.blocks.flatMap((block) => byKind(textsOf, block)),
+		...blocksIn(document.blocks).flatMap((block) => byKind(textsOf, block)),
 		...document.notes,
 	]
 }

@@ -5,7 +5,7 @@ import { patternTiles } from './blocks/patterns.ts'
 import { breakBefore } from './flow.ts'
 import { furnitureOf } from './furniture.ts'
 import { ink, type Look } from './look.ts'
-import { pageOf, scaleOf } from './page.ts'
+import { leadingOf, pageOf, type Setting, scaleOf, usualSetting } from './page.ts'
 import type { Definition } from './print/print.ts'
 import { contentOf } from './sheets.ts'
 
@@ -22,8 +22,7 @@ export interface Laid {
 }
 interface Options {
 	protection?: Protection | undefined
-	/** Of the letters, against their usual size. */
-	size?: number
+	setting?: Setting
 	laid?: Laid
 }
 /**
@@ -32,11 +31,11 @@ interface Options {
  */
 export function definitionOf(
 	document: LwDocument,
-	{ protection, size, laid = { overflows: false } }: Options = {},
+	{ protection, setting = usualSetting, laid = { overflows: false } }: Options = {},
 ): Definition {
 	const t = speakFrom(document.furniture)
 	const page = pageOf(document)
-	const scale = scaleOf(document, size)
+	const scale = scaleOf(document, setting)
 	const look: Look = { colour: document.letterhead.colour, page, scale }
 	const furniture = furnitureOf(document, look, t)
 	return {
@@ -49,7 +48,12 @@ export function definitionOf(
 		pageOrientation: page.orientation,
 		pageMargins: page.margins,
 		patterns: patternTiles(),
-		defaultStyle: { font: 'Noto', fontSize: scale.body, lineHeight: 1.16, color: ink },
+		defaultStyle: {
+			font: 'Noto',
+			fontSize: scale.body,
+			lineHeight: leadingOf(document, setting.isClose),
+			color: ink,
+		},
 		watermark: draftMark(document, t),
 		header: furniture.head,
 		footer: furniture.foot,

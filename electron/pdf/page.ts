@@ -112,11 +112,45 @@ const times = (scale: Scale, factor: number): Scale => ({
 	...Object.fromEntries(Object.entries(scale).map(([use, points]) => [use, points * factor])),
 })
 /** The type scale of a document. @param size of its letters, against their usual one */
-export function scaleOf({ print = 'body', paper }: LwDocument, size = 1): Scale {
-	const scale = scales[print]
+export function scaleOf(
+	{ print = 'body', paper }: LwDocument,
+	{ size, isClose }: Setting = usualSetting,
+): Scale {
+	const scale = isClose ? { ...scales[print], gap: closer.gap } : scales[print]
 	if (print === 'wall') return paper === 'A3' ? times(scale, onLargeSheet) : scale
 	return size === 1 ? scale : times(scale, size)
 }
+/** How a document is tried: the size of its letters against the usual one, and how close its lines. */
+export interface Setting {
+	size: number
+	/** Lines and paragraphs stand closer, the letters as they are. */
+	isClose: boolean
+}
+export const usualSetting: Setting = { size: 1, isClose: false }
+/** The usual one, then closer lines, then smaller letters. */
+export const settingsOf = (document: LwDocument): readonly Setting[] =>
+	sizesOf(document).flatMap((size) =>
+		document.print === 'reading'
+			? [
+					{ size, isClose: false },
+					{ size, isClose: true },
+				]
+			: [{ size, isClose: false }],
+	)
+/** Of leading and gaps of lines that stand closer. */
+const closer = { leading: 0.92, gap: 0.55 } as const
+/**
+ * From line to line, against the height of a line of the font, which is 1.36 of the size of its
+ * letters: what a player holds has the usual leading of a book, and keeps its letters large.
+ */
+const leadings: Record<NonNullable<LwDocument['print']>, number> = {
+	body: 1.16,
+	reading: 0.97,
+	compact: 1.16,
+	wall: 1.16,
+}
+export const leadingOf = ({ print = 'body' }: LwDocument, isClose: boolean): number =>
+	isClose ? closer.leading : leadings[print]
 export interface Page {
 	size: 'A4' | 'LETTER' | 'A3'
 	orientation: 'portrait' | 'landscape'

@@ -6,7 +6,7 @@ import { BadLogo } from '../../shared/engine/report/bad-logo.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { checkGlyphs } from './glyphs.ts'
 import { definitionOf, type Laid } from './layout.ts'
-import { sizesOf } from './page.ts'
+import { settingsOf } from './page.ts'
 import { type LaidOut, laidOut } from './print/print.ts'
 import type { Task, TaskAnswer, TaskResult } from './tasks.ts'
 
@@ -14,16 +14,26 @@ const ownerPassword = (): string => randomBytes(24).toString('hex')
 
 type Drawing = Extract<Task, { does: 'draw' }>
 type Protection = NonNullable<Parameters<typeof definitionOf>[1]>['protection']
-/** In the largest letters in which what must stand on one page does; in the usual ones if in none. */
+/** What must stand on page one does, and the next page holds the rest. */
+const fewPages = 2
+/**
+ * In the largest letters in which what must stand on one page does, in the usual setting if in none;
+ * in closer lines where that spares a page.
+ */
 async function drawn(document: LwDocument, protection: Protection): Promise<Uint8Array> {
 	let usual: LaidOut | undefined
-	for (const size of sizesOf(document)) {
+	let fitting: LaidOut | undefined
+	for (const setting of settingsOf(document)) {
 		const laid: Laid = { overflows: false }
-		const pages = laidOut(definitionOf(document, { protection, size, laid }))
-		if (!laid.overflows) return pages.draw()
+		const pages = laidOut(definitionOf(document, { protection, setting, laid }))
 		usual ??= pages
+		const isCloser = setting.isClose && !laid.overflows
+		if (fitting) return (isCloser && pages.count < fitting.count ? pages : fitting).draw()
+		if (laid.overflows) continue
+		if (pages.count <= fewPages || setting.isClose) return pages.draw()
+		fitting = pages
 	}
-	return need(usual, 'a size of letters').draw()
+	return need(fitting ?? usual, 'a setting').draw()
 }
 const withoutLogo = ({ letterhead: { logo: _logo, ...letterhead }, ...document }: LwDocument) => ({
 	...document,

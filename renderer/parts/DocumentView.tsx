@@ -8,6 +8,7 @@ import {
 	type BlockOf,
 	type ChartEntry,
 	cellTexts,
+	endOfPageOne,
 	entriesOf,
 	type LwDocument,
 	type Tone,
@@ -16,66 +17,8 @@ import { patternCss } from '../../shared/engine/report/html/style.ts'
 import { logoUrl } from '../../shared/engine/report/logo.ts'
 import { speakFrom } from '../../shared/engine/words/speak.ts'
 import { Drawing } from './Drawing.tsx'
+import { paper } from './documentPaper.ts'
 
-/** Paper is light whatever the screen's scheme. */
-const paper = {
-	bgcolor: '#fff',
-	color: '#1d2726',
-	p: 2.5,
-	border: 1,
-	borderColor: 'divider',
-	borderRadius: 1,
-	maxWidth: '46rem',
-	fontSize: '0.9rem',
-	lineHeight: 1.5,
-	overflowWrap: 'anywhere',
-	'& h3': { fontSize: '1.3rem', m: 0, mb: 1 },
-	'& h4': { fontSize: '1.05rem', mt: 2, mb: 0.5, mx: 0, color: 'var(--report-colour)' },
-	'& h5': { fontSize: '0.95rem', mt: 1.5, mb: 0.5, mx: 0 },
-	'& p': { m: 0, mb: 1 },
-	'& table': { borderCollapse: 'collapse', width: '100%', mb: 1.5 },
-	'& caption, & figcaption, & .small, & dt': {
-		color: '#56625f',
-		fontSize: '0.8rem',
-		textAlign: 'left',
-	},
-	'& th, & td': {
-		textAlign: 'left',
-		verticalAlign: 'top',
-		p: '4px 6px',
-		borderBottom: '1px solid #cfd6d2',
-	},
-	'& tbody th': { fontWeight: 400 },
-	'& dl': {
-		display: 'grid',
-		gridTemplateColumns: 'auto 1fr',
-		columnGap: 1.5,
-		alignItems: 'baseline',
-		m: 0,
-		mb: 1,
-	},
-	'& ul, & ol': { m: 0, mb: 1, pl: 2.5 },
-	'& .inline': { display: 'flex', flexWrap: 'wrap', columnGap: 2 },
-	'& .inline > div': { display: 'flex', gap: 0.75, alignItems: 'baseline' },
-	'& .clinic': { display: 'flex', gap: 1, alignItems: 'center' },
-	'& dd': { m: 0 },
-	'& figure': { m: 0, mb: 1.5 },
-	'& img': { maxWidth: '100%' },
-	'& .alert': { borderLeft: '4px solid #a3262a', bgcolor: '#fbeeec', p: 1.5, mb: 1.5 },
-	'& .alert > :last-child': { mb: 0 },
-	'& .large': { color: '#8d1f23', fontSize: '1.35rem', lineHeight: 1.2, fontWeight: 700 },
-	'& .headline': { fontSize: '1.35rem', lineHeight: 1.2, fontWeight: 700, my: 1 },
-	'& .facts': { gridTemplateColumns: 'fit-content(8rem) 1fr', rowGap: 0.5 },
-	'& .boxed': { border: '1px solid var(--report-colour)', borderRadius: 1, p: 1.5, my: 1.5 },
-	'& .boxed > h4': { mt: 0 },
-	'& .boxed > dl': { mb: 0 },
-	'& .boxed dd:first-of-type': { fontWeight: 700 },
-	'@media (forced-colors: active)': {
-		bgcolor: 'Canvas',
-		'&&, && *': { color: 'CanvasText' },
-		'& .alert': { bgcolor: 'Canvas' },
-	},
-} as const
 /** The words of a row or an item do not change places while it is shown: its place is its name. */
 const named = <T,>(list: readonly T[]): { key: string; item: T }[] =>
 	list.map((item, at) => ({ key: `${at}`, item }))
@@ -84,19 +27,21 @@ function Table({
 	caption,
 	head,
 	rows,
+	align = [],
 }: {
 	caption: string
 	head: readonly string[]
 	rows: readonly (readonly ReactNode[])[]
+	align?: BlockOf<'table'>['align']
 }) {
 	return (
 		<table>
 			<caption>{caption}</caption>
 			<thead>
 				<tr>
-					{named(head).map(({ key, item }) =>
+					{named(head).map(({ key, item }, column) =>
 						item ? (
-							<th key={key} scope="col">
+							<th key={key} scope="col" className={classOfColumn(align, column)}>
 								{item}
 							</th>
 						) : (
@@ -109,8 +54,10 @@ function Table({
 				{named(rows).map(({ key, item: [first, ...rest] }) => (
 					<tr key={key}>
 						<th scope="row">{first}</th>
-						{named(rest).map((cell) => (
-							<td key={cell.key}>{cell.item}</td>
+						{named(rest).map((cell, column) => (
+							<td key={cell.key} className={classOfColumn(align, column + 1)}>
+								{cell.item}
+							</td>
 						))}
 					</tr>
 				))}
@@ -118,6 +65,8 @@ function Table({
 		</table>
 	)
 }
+const classOfColumn = (align: readonly string[], column: number) =>
+	align[column] === 'right' ? 'number' : undefined
 const classOf: Record<Tone, string | undefined> = {
 	body: undefined,
 	small: 'small',
@@ -140,11 +89,48 @@ function Facts({ title, boxed, rows }: BlockOf<'facts'>) {
 		</div>
 	)
 }
+function Heading({ text, level, newPage, notOnPageOne }: BlockOf<'heading'>) {
+	if (newPage || notOnPageOne) return <h3>{text}</h3>
+	return level === 2 ? <h5>{text}</h5> : <h4>{text}</h4>
+}
+function Alert({ title, text, large }: BlockOf<'alert'>) {
+	return (
+		<div className="alert">
+			<p className={large ? 'large' : undefined}>
+				<strong>{title}</strong>
+			</p>
+			{text === '' ? null : <p>{text}</p>}
+		</div>
+	)
+}
+function Signature({ name, registration, date }: BlockOf<'signature'>) {
+	return (
+		<p>
+			<strong>{name}</strong>
+			<br />
+			{registration}
+			<br />
+			{date}
+		</p>
+	)
+}
+function Beside({ left, right }: BlockOf<'beside'>) {
+	return (
+		<div className="beside">
+			{named([left, right]).map((run) => (
+				<div key={run.key}>
+					{named(run.item).map(({ key, item }) => (
+						<BlockView key={key} block={item} />
+					))}
+				</div>
+			))}
+		</div>
+	)
+}
 function BlockView({ block }: { block: Block }) {
 	switch (block.kind) {
 		case 'heading':
-			if (block.newPage) return <h3>{block.text}</h3>
-			return block.level === 2 ? <h5>{block.text}</h5> : <h4>{block.text}</h4>
+			return <Heading {...block} />
 		case 'text':
 			return (
 				<p className={classOf[block.tone ?? 'body']}>
@@ -170,14 +156,7 @@ function BlockView({ block }: { block: Block }) {
 				</ol>
 			)
 		case 'alert':
-			return (
-				<div className="alert">
-					<p className={block.large ? 'large' : undefined}>
-						<strong>{block.title}</strong>
-					</p>
-					{block.text === '' ? null : <p>{block.text}</p>}
-				</div>
-			)
+			return <Alert {...block} />
 		case 'facts':
 			return <Facts {...block} />
 		case 'table':
@@ -186,6 +165,7 @@ function BlockView({ block }: { block: Block }) {
 					caption={block.caption}
 					head={block.head}
 					rows={block.rows.map((row) => block.head.map((_, at) => row[at] ?? ''))}
+					align={block.align}
 				/>
 			)
 		case 'chart':
@@ -211,15 +191,9 @@ function BlockView({ block }: { block: Block }) {
 				</figure>
 			)
 		case 'signature':
-			return (
-				<p>
-					<strong>{block.name}</strong>
-					<br />
-					{block.registration}
-					<br />
-					{block.date}
-				</p>
-			)
+			return <Signature {...block} />
+		case 'beside':
+			return <Beside {...block} />
 	}
 }
 /** Clinic, title and whom it is about, over the blocks. */
@@ -257,9 +231,9 @@ function Head({ document }: { document: LwDocument }) {
 		</>
 	)
 }
-/** From the first page break of its own on; nothing of a document of one page. */
+/** From the end of page one on; nothing of a document of one page. */
 const followingOf = ({ blocks }: LwDocument): Block[] => {
-	const at = blocks.findIndex((block) => block.kind === 'heading' && block.newPage)
+	const at = endOfPageOne(blocks)
 	return at < 0 ? [] : blocks.slice(at)
 }
 interface DocumentViewProps {
@@ -280,11 +254,11 @@ export function DocumentView({ document, following = false }: DocumentViewProps)
 			{document.notes.length > 0 ? (
 				<>
 					<h4>{t('page.notes')}</h4>
-					<ol className="small">
+					<Box component={document.notesApart ? 'ul' : 'ol'} className="small">
 						{named(document.notes).map(({ key, item }) => (
 							<li key={key}>{item}</li>
 						))}
-					</ol>
+					</Box>
 				</>
 			) : null}
 			<p className="small">{document.footer}</p>

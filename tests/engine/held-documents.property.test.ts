@@ -12,7 +12,7 @@ import {
 	type Prescription,
 } from '../../shared/engine/findings/assessment.ts'
 import { settleAll } from '../../shared/engine/prescription/answers.ts'
-import type { Block } from '../../shared/engine/report/document.ts'
+import { type Block, blocksIn } from '../../shared/engine/report/document.ts'
 import { type KindInput, kinds } from '../../shared/engine/report/kinds.ts'
 import { textsIn } from '../../shared/engine/report/texts.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
@@ -113,7 +113,7 @@ const visits = fc
 		return isYoung ? young(signed) : signed
 	})
 const headingsIn = (blocks: readonly Block[]): string[] =>
-	blocks.flatMap((block) => (block.kind === 'heading' ? [block.text] : []))
+	blocksIn(blocks).flatMap((block) => (block.kind === 'heading' ? [block.text] : []))
 
 describe('a document of a visit with holds', () => {
 	it('holds nothing that is held, though a plan proposed it', () => {
@@ -140,7 +140,7 @@ describe('a document of a visit with holds', () => {
 		const text = [...documents.values()].flatMap(({ blocks }) => textsIn(blocks)).join('\n')
 		for (const key of [
 			'player.size',
-			'player.nextPair',
+			'pageOne.shop',
 			'player.raise',
 			'guardian.buy',
 			'guardian.raise',

@@ -15,7 +15,7 @@ import type { MeasureRow } from '../../shared/engine/findings/measure-rows.ts'
 import { missingMeasures } from '../../shared/engine/findings/missing.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { rows } from '../../shared/engine/protocol/rows.ts'
-import { measureTable } from '../../shared/engine/report/measure-table.ts'
+import { measuredNumbers } from '../../shared/engine/report/measure-table.ts'
 import { fieldMeta } from '../../shared/engine/visit/field-meta.ts'
 import { nameOfField } from '../../shared/engine/visit/field-names.ts'
 import {
@@ -189,7 +189,7 @@ describe('what follows from the definitions', () => {
 		const t = speakFrom()
 		for (const reader of ['player', 'doctor', 'laboratory'] as const) {
 			const shown = all(({ measure: { report } }) => report !== 'none' && report[reader] !== 'none')
-			const table = measureTable(reader, now, t)
+			const table = measuredNumbers(reader, now, t)
 			expect(table.length).toBe(shown.length)
 			for (const [name, left, right] of table) {
 				expect(name).not.toBe('')

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
 import { settleAll } from '../../shared/engine/prescription/answers.ts'
 import { appointmentSheet } from '../../shared/engine/report/appointment.ts'
-import type { Block, LwDocument } from '../../shared/engine/report/document.ts'
+import { type Block, endOfPageOne, type LwDocument } from '../../shared/engine/report/document.ts'
 import type { ReportInput } from '../../shared/engine/report/inputs.ts'
 import { kinds } from '../../shared/engine/report/kinds.ts'
 import { wholeInside } from '../../shared/engine/report/page-one/inside.ts'
@@ -47,7 +47,7 @@ const headOf = ({ blocks: [first] }: LwDocument): string =>
 /** What page one prints, and the pages after it. */
 function parted(input: ReportInput): { first: Block[]; following: Block[] } {
 	const { blocks } = playerReport(input)
-	const at = blocks.findIndex((block) => block.kind === 'heading' && block.newPage)
+	const at = endOfPageOne(blocks)
 	return { first: blocks.slice(0, at), following: blocks.slice(at) }
 }
 /** A visit with nothing found, its one pair kept, and nothing to look for. */

@@ -75,9 +75,11 @@ describe('a reason of which a part gave way', () => {
 		expect(page).toMatch(/sore at the back/)
 		expect(page).not.toMatch(/lighter, lower pair/)
 	})
-	it('is told by the name of its condition, with what is left', () => {
+	it('is told behind the name of its condition, with what is left', () => {
 		const page = pageOf('player', pictured('20-heels'))
-		expect(page).toMatch(/Pain under the heel: a middle that does not twist/)
+		expect(page).toMatch(
+			/Pain under the heel, left side: \w+\. Look for a middle that does not twist/,
+		)
 		expect(page).not.toMatch(/Look for a firm heel cup/)
 	})
 	it('leaves the other reasons where the clinician takes out one feature', () => {
@@ -99,7 +101,7 @@ describe('a reason of which a part gave way', () => {
 		const page = textsIn(kinds.player.compose(input).blocks).join('\n')
 		expect(page).not.toMatch(/in a firm cup/)
 		expect(page).toMatch(/Your foot is broad for its length/)
-		expect(page).toMatch(/Your knee joint is worn/)
+		expect(page).toMatch(/Worn knee joint.*wear studs that turn easily/)
 	})
 	it('names no studs of a sole that another took the place of', () => {
 		const visit = pictured('22-stiff-midfoot')
@@ -133,7 +135,7 @@ describe('a foot that was hurt when it was measured', () => {
 	})
 	it('wears nothing in by training or matches while those wait', () => {
 		expect(pageOf('player', visit)).toMatch(/hours in your everyday shoes/)
-		expect(pageOf('player', visit)).not.toMatch(/First training|Third training|Match: first/)
+		expect(pageOf('player', visit)).not.toMatch(/First training|Third training|Match: after/)
 	})
 })
 describe('a guardian', () => {
@@ -191,7 +193,7 @@ describe('a raise', () => {
 	it('has its figures in one list: what is built on the sole is told apart', () => {
 		for (const kind of ['player', 'insert-order'] as const)
 			expect(pageOf(kind, pictured('20-heels'))).toMatch(
-				/left 6 mm inside and 8 mm on the outsole, right 6 mm/,
+				/left 6 mm inside and 8 mm on the outsole, right 6 mm/i,
 			)
 		const page = pageOf('player', pictured('20-heels'))
 		expect(page).toContain(sentences['player.raiseOnSole'])

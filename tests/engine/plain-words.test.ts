@@ -6,7 +6,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../shared/engine/assess.ts'
-import { explained } from '../../shared/engine/report/explained.ts'
+import { explainedAtEnd } from '../../shared/engine/report/explained.ts'
 import { kinds } from '../../shared/engine/report/kinds.ts'
 import {
 	countsOf,
@@ -221,9 +221,9 @@ describe('each sentence alone', () => {
 })
 
 describe('a trade word', () => {
-	it('is explained once, where it first stands', () => {
+	it('is explained once, under what it stands in', () => {
 		const told = speakFrom()
-		const blocks = explained(
+		const blocks = explainedAtEnd(
 			[
 				{ kind: 'heading', text: 'Your insert' },
 				{ kind: 'text', text: 'Take out the liner. Put in the insert.' },
@@ -231,15 +231,15 @@ describe('a trade word', () => {
 			],
 			told,
 		)
-		expect(blocks.map(({ kind }) => kind)).toEqual(['heading', 'text', 'text', 'list'])
-		expect(textsIn(blocks[2]).join(' ')).toContain('Insert:')
-		expect(textsIn(blocks[2]).join(' ')).toContain('Liner:')
+		expect(blocks.map(({ kind }) => kind)).toEqual(['heading', 'text', 'list', 'text'])
+		expect(textsIn(blocks[3]).join(' ')).toContain('Insert:')
+		expect(textsIn(blocks[3]).join(' ')).toContain('Liner:')
 		expect(textsIn(blocks).join(' ')).not.toContain('Ball:')
 	})
 	it('that stands on a player’s page is explained there', () => {
 		for (const visit of known) {
 			const [report] = documentsOf(visit)
-			const texts = textsIn(report!.blocks)
+			const texts = textsIn(report!.blocks, new Set(['kind', 'svg', 'alternative']))
 			for (const { term, player } of glossary)
 				for (const form of player?.forms ?? []) {
 					const stands = texts.findIndex((text) =>

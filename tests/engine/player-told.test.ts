@@ -157,7 +157,7 @@ describe('the letter', () => {
 	})
 })
 describe('new boots of a foot at risk', () => {
-	const asked = documentSentences['player.nextPair']
+	const asked = documentSentences['pageOne.shop']
 	const stopped = documentSentences['player.stopWearing']
 	const withPlan = (visit: Visit, more: Partial<Visit>): ReportInput => {
 		const input = inputOf({ ...visit, ...more })

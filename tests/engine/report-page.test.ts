@@ -7,7 +7,7 @@ import {
 	ratioOnWhite,
 	textOn,
 } from '../../shared/engine/report/colour.ts'
-import type { Block, LwDocument } from '../../shared/engine/report/document.ts'
+import { type Block, blocksIn, type LwDocument } from '../../shared/engine/report/document.ts'
 import { blockHtml } from '../../shared/engine/report/html/blocks.ts'
 import { toHtml } from '../../shared/engine/report/html.ts'
 import { logoKind, logoUrl, readLogo } from '../../shared/engine/report/logo.ts'
@@ -190,6 +190,44 @@ describe('letterhead', () => {
 	})
 })
 
+describe('what stands side by side', () => {
+	const measures: Block = {
+		kind: 'beside',
+		left: [{ kind: 'text', text: 'Read first' }],
+		right: [
+			{
+				kind: 'table',
+				caption: 'Measures',
+				head: ['', 'Left'],
+				rows: [['Knee to wall, cm', '7']],
+				align: ['left', 'right'],
+			},
+		],
+	}
+	it('is read from left to right, its numbers under each other', () => {
+		const html = blockHtml(measures, 'b')
+		expect(html.indexOf('Read first')).toBeLessThan(html.indexOf('Knee to wall'))
+		expect(html).toContain('<td class="number">7</td>')
+		expect(html).toContain('<th scope="col" class="number">Left</th>')
+		expect(html).not.toContain('row" class="number"')
+		expect(blocksIn([measures]).map(({ kind }) => kind)).toEqual(['text', 'table'])
+	})
+	it('counts for readability', () => {
+		const [report] = demoNames.map((name) => reportOf(read(json(name))))
+		const bare = { ...report!, footer: '' }
+		expect(readabilityOf({ ...bare, blocks: [measures] })).toEqual(
+			readabilityOf({ ...bare, blocks: blocksIn([measures]) }),
+		)
+	})
+})
+describe('the sources of a player’s report', () => {
+	it('stand on the accessible page without numbers, and in no sentence', () => {
+		const report = reportOf(read(json(demoNames[0]!)))
+		expect(report.notes.length).toBeGreaterThan(3)
+		expect(JSON.stringify(report.blocks)).not.toMatch(/\[\d+\]/)
+		expect(toHtml(report, { href: 'report.css' })).toMatch(/id="notes">[^<]+<\/h2><ul>/)
+	})
+})
 describe('the accessible page', () => {
 	it.each(demoNames)(
 		'%s has one h1, no level skipped, scoped heads, captions, and described figures',

@@ -124,11 +124,7 @@ describe('every kind', () => {
 		const { growth } = assess(young)
 		const report = reportOf(young)
 		const told = textsIn(report.blocks).join(' ')
-		expect(report.blocks).toContainEqual({
-			kind: 'text',
-			tone: 'small',
-			text: sentences['player.growthCautions'],
-		})
+		expect(told.split(sentences['player.growthCautions'])).toHaveLength(2)
 		for (const figure of [
 			growth!.percentAdultStature!,
 			growth!.predictedAdultStatureCm!,
@@ -136,7 +132,7 @@ describe('every kind', () => {
 			young.body!.massKg!,
 		])
 			expect(told).not.toContain(String(rounded(figure, 1)))
-		expect(textsIn(reportOf(read(json('visit-adult.json'))))).not.toContain(
+		expect(textsIn(reportOf(read(json('visit-adult.json')))).join(' ')).not.toContain(
 			sentences['player.growthCautions'],
 		)
 	})
@@ -148,7 +144,7 @@ describe('every kind', () => {
 			version: 2,
 			changes: ['heel raise 4 mm instead of 6 mm'],
 		})
-		const next = document.blocks.findIndex(({ kind, ...block }) => 'newPage' in block)
+		const next = document.blocks.findIndex(({ kind, ...block }) => 'notOnPageOne' in block)
 		expect(JSON.stringify(document.blocks.slice(0, next))).toContain(
 			'This takes the place of version 1.',
 		)

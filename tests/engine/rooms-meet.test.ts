@@ -200,9 +200,9 @@ describe('held without a referral', () => {
 				has('achilles-insertional', 'left', 'current', 3),
 			],
 		})
-		expect(page).toContain('Wear it in your everyday shoes first')
-		expect(page).not.toContain('Wear it in a match')
-		expect(page).not.toContain('wear it for a part of training')
+		expect(page).toContain('Everyday shoes first')
+		expect(page).not.toContain('In a match once')
+		expect(page).not.toContain('for a part of training')
 	})
 })
 describe('a foot measured while freshly injured', () => {

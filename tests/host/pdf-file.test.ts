@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
+import { blocksIn } from '../../shared/engine/report/document.ts'
 import { kinds } from '../../shared/engine/report/kinds.ts'
 import { json, read } from '../demo.ts'
 import { demoNames, inputOf, measured } from './kind-input.ts'
@@ -19,8 +20,9 @@ describe('the file itself', () => {
 		const [root] = (await pdf.getOutline()) ?? []
 		expect(root?.title).toBe(document.title)
 		expect(root?.items.map((item: { title: string }) => item.title)).toEqual([
-			...document.blocks.flatMap((block) => (block.kind === 'heading' ? [block.text] : [])),
-			'Where this comes from',
+			...blocksIn(document.blocks).flatMap((block) =>
+				block.kind === 'heading' ? [block.text] : [],
+			),
 		])
 		expect(await pdf.getMarkInfo()).toMatchObject({ Marked: true })
 	})

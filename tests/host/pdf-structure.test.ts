@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { renderPdf } from '../../electron/pdf/render.ts'
-import type { LwDocument } from '../../shared/engine/report/document.ts'
+import { blocksIn, type LwDocument } from '../../shared/engine/report/document.ts'
 import { kindNames, kinds } from '../../shared/engine/report/kinds.ts'
 import { demoNames, inputOf, measured } from './kind-input.ts'
 import { pagesOf, tight, wordsOf } from './read-pages.ts'
@@ -41,7 +41,7 @@ describe.each(documents)('%s', (_, document) => {
 		expect(rolesIn(elements, 'H1').map(({ words }) => tight(words))).toEqual([
 			tight(document.title),
 		])
-		const headings = document.blocks.flatMap((block) =>
+		const headings = blocksIn(document.blocks).flatMap((block) =>
 			block.kind === 'heading' ? [tight(block.text)] : [],
 		)
 		const told = rolesIn(elements, 'H2', 'H3').map(({ words }) => tight(words))
@@ -53,14 +53,14 @@ describe.each(documents)('%s', (_, document) => {
 			if (rows.length === 0) continue
 			expect(new Set(rows.map(cells)).size, JSON.stringify(rows)).toBe(1)
 		}
-		const captions = document.blocks.flatMap((block) =>
+		const captions = blocksIn(document.blocks).flatMap((block) =>
 			block.kind === 'table' || block.kind === 'figure' ? [tight(block.caption)] : [],
 		)
 		const told = rolesIn(await all, 'Caption').map(({ words }) => tight(words))
 		expect(told).toEqual(expect.arrayContaining(captions.filter(Boolean)))
 	})
 	it('says what each drawing shows', async () => {
-		const drawings = document.blocks.flatMap((block) =>
+		const drawings = blocksIn(document.blocks).flatMap((block) =>
 			block.kind === 'figure' || block.kind === 'true-size' ? [block.alternative] : [],
 		)
 		const told = rolesIn(await all, 'Figure').map(({ alternative }) => alternative)
@@ -74,7 +74,7 @@ describe.each(documents)('%s', (_, document) => {
 		const onPages = tight(wordsOf(await pagesOf(bytes)))
 		for (const { words } of spoken) expect(onPages).toContain(tight(words.slice(0, 30)))
 		const sentences = rolesIn(spoken, 'P', 'LBody').map(({ words }) => words)
-		const said = document.blocks.flatMap((block) =>
+		const said = blocksIn(document.blocks).flatMap((block) =>
 			block.kind === 'list' ? block.items : block.kind === 'text' ? [block.text] : [],
 		)
 		for (const sentence of said.filter((text) => text.trim() !== ''))

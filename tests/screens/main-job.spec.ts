@@ -145,8 +145,8 @@ test('from the measuring device to the signed report', async ({ page }) => {
 			'Your size',
 			'Imke Darrow',
 			'page 2 of',
-			'Where this comes from',
-			'Your left ankle bends less than most',
+			'Ask us where this comes from',
+			'Both ankles bend less than most',
 		])
 			expect(text).toContain(sentence)
 		expect(text).not.toMatch(/undefined|NaN|null|\[object/)

@@ -89,10 +89,13 @@ export const alert = ({ title, text, large }: BlockOf<'alert'>, { scale }: Look)
 
 /** How wide the names of facts are, against the size of ordinary print. */
 const labelWide = 8.4
+/** Whether they stay whole: a card always does, if a page can hold it. */
+export const isShortFacts = ({ boxed, rows }: Pick<BlockOf<'facts'>, 'boxed' | 'rows'>): boolean =>
+	lengthOf(rows.map(({ text }) => text)) < (boxed ? keepTogether : keepTogether / 2)
 /** Facts under their names; boxed they stand in a frame as a card does. */
 export function facts({ title, boxed, rows }: BlockOf<'facts'>, look: Look): Node {
 	const { colour, scale } = look
-	const short = lengthOf(rows.map(({ text }) => text)) < keepTogether
+	const short = isShortFacts({ boxed, rows })
 	const head = words(title ?? '', {
 		is: 'sub',
 		bold: true,

@@ -6,11 +6,15 @@ import { bare, ink, type Look, type Node, quiet, words } from '../look.ts'
 /** A paragraph shorter than this is not torn over two pages. */
 const shortParagraph = 500
 
-/** Of a heading that begins a page of its own, by which it is known when the page is laid out. */
-export const newPageLevel = 0
+/** Of a heading that never stands on the first page, by which it is known as the page is laid out. */
+export const notOnPageOneLevel = 0
+/** Of what marks the end of page one. */
+export const pageOneEndLevel = -1
+/** Nothing to be seen: where it comes to stand tells whether page one holds what it must. */
+export const pageOneEnd = (): Node => ({ text: ' ', fontSize: 0.1, headlineLevel: pageOneEndLevel })
 /** A bookmark of the file under its title; level 1 in the colour of the clinic. */
 export function heading(
-	{ text, level = 1, newPage }: BlockOf<'heading'>,
+	{ text, level = 1, newPage, notOnPageOne }: BlockOf<'heading'>,
 	{ colour, scale }: Look,
 ): Node {
 	const firstLevel = level === 1
@@ -20,7 +24,7 @@ export function heading(
 		color: firstLevel ? colour : ink,
 		margin: [0, (firstLevel ? 11 : 7) * scale.gap, 0, 5 * scale.gap],
 		is: firstLevel ? 'heading' : 'sub',
-		headlineLevel: newPage ? newPageLevel : level,
+		headlineLevel: notOnPageOne ? notOnPageOneLevel : level,
 		outline: true,
 		outlineParentId: 'title',
 		...present({ pageBreak: newPage ? 'before' : undefined }),
@@ -55,15 +59,26 @@ const numbered = (said: readonly Node[], { scale }: Look): Node => ({
 	},
 })
 /** Name, registration and date, together on one page. */
-export const signature = (
-	{ name, registration, date }: BlockOf<'signature'>,
+export function signature(
+	{ name, registration, date, inline }: BlockOf<'signature'>,
 	{ scale }: Look,
-): Node => ({
-	unbreakable: true,
-	margin: [0, 12 * scale.gap, 0, 6 * scale.gap],
-	stack: [
-		words(name, { bold: true, fontSize: scale.body + 1 }),
-		words(registration, { color: quiet, fontSize: scale.cell }),
-		words(date, { color: quiet, fontSize: scale.cell }),
-	],
-})
+): Node {
+	const aside = { color: quiet, fontSize: scale.cell }
+	const signed = { bold: true, fontSize: scale.body + 1 }
+	const lines = inline
+		? [
+				{
+					text: [
+						{ text: `${name}   `, ...signed },
+						{ text: registration, ...aside },
+					],
+				},
+			]
+		: [words(name, signed), words(registration, aside)]
+	return {
+		unbreakable: true,
+		// what is last asks for no room below it: that room could begin a page of its own
+		margin: inline ? [0, 8 * scale.gap, 0, 0] : [0, 12 * scale.gap, 0, 6 * scale.gap],
+		stack: [...lines, words(date, aside)],
+	}
+}

@@ -1,4 +1,5 @@
 /** Tables of words. */
+import { present } from '../../../shared/engine/plain/present.ts'
 import type { BlockOf } from '../../../shared/engine/report/document.ts'
 import { keepTogether, type Look, lengthOf, lined, type Node, quiet, words } from '../look.ts'
 
@@ -15,7 +16,8 @@ export const isShortTable = ({ rows }: BlockOf<'table'>): boolean =>
  * head.
  */
 export function table(block: BlockOf<'table'>, { colour, scale }: Look): Node {
-	const { caption, head, rows, widths } = block
+	const { caption, head, rows, widths, align } = block
+	const placed = (column: number) => present({ alignment: align?.[column] })
 	return {
 		is: 'captioned',
 		unbreakable: isShortTable(block),
@@ -36,9 +38,18 @@ export function table(block: BlockOf<'table'>, { colour, scale }: Look): Node {
 					keepWithHeaderRows: 1,
 					widths: widths ?? head.map((_, index) => (index === 0 ? '*' : 'auto')),
 					body: [
-						head.map((text) => words(text, { bold: true, fontSize: scale.head, color: colour })),
+						head.map((text, index) =>
+							words(text, {
+								bold: true,
+								fontSize: scale.head,
+								color: colour,
+								...placed(index),
+							}),
+						),
 						...rows.map((row) =>
-							head.map((_, index) => words(row[index] ?? '', { fontSize: scale.cell })),
+							head.map((_, index) =>
+								words(row[index] ?? '', { fontSize: scale.cell, ...placed(index) }),
+							),
 						),
 					],
 				},

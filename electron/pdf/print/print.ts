@@ -107,6 +107,8 @@ function layOut(definition: Definition, file: PdfFile): Page[] {
 }
 /** A document laid out, not yet drawn. */
 export interface LaidOut {
+	/** Pages. */
+	count: number
 	draw(): Promise<Uint8Array>
 }
 /** Lays out; what a definition notes while it is laid out is then known. */
@@ -115,6 +117,7 @@ export function laidOut(definition: Definition): LaidOut {
 	const file = fileOf(definition)
 	const pages = layOut(definition, file)
 	return {
+		count: pages.length,
 		async draw() {
 			const bytes = bytesOf(file)
 			new TaggedRenderer(file).renderPages(pages)

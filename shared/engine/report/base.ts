@@ -11,7 +11,7 @@ import { type Speak, speakFrom } from '../words/speak.ts'
 import { dateWords } from '../words/words.ts'
 import type { Clinic } from './clinic.ts'
 import { textOn } from './colour.ts'
-import type { Block, Letterhead, LwDocument } from './document.ts'
+import type { Block, BlockOf, Letterhead, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
 import type { Notes } from './notes.ts'
 
@@ -19,15 +19,18 @@ import type { Notes } from './notes.ts'
 export type Section = (input: ReportInput, notes: Notes, t: Speak) => Block[]
 
 /** A heading of level 1 where none is given. */
-export const heading = (text: string, more: { level?: 1 | 2; newPage?: boolean } = {}): Block => ({
+export const heading = (
+	text: string,
+	more: Omit<BlockOf<'heading'>, 'kind' | 'text'> = {},
+): BlockOf<'heading'> => ({
 	kind: 'heading',
 	text,
 	...more,
 })
 /** A paragraph in ordinary print. */
-export const say = (text: string): Block => ({ kind: 'text', text })
+export const say = (text: string): BlockOf<'text'> => ({ kind: 'text', text })
 /** A paragraph in small print. */
-export const small = (text: string): Block => ({ kind: 'text', tone: 'small', text })
+export const small = (text: string): BlockOf<'text'> => ({ kind: 'text', tone: 'small', text })
 /** The sentences of the documents, in the clinic's own words where it set some. */
 export const speakOf = (clinic: Clinic): Speak => speakFrom(clinic.texts)
 
@@ -90,6 +93,11 @@ export function signature(
 		},
 	]
 }
+/** The same in two lines, where a page has little room. */
+export const slimSignature = (...given: Parameters<typeof signature>): Block[] =>
+	signature(...given).map((block) =>
+		block.kind === 'signature' ? { ...block, inline: true } : block,
+	)
 /** The clinician as the footers name them. */
 export const clinicianOf = ({ clinician }: Clinic) => ({
 	clinician: clinician.name,

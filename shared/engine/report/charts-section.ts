@@ -4,14 +4,14 @@ import { chartsOf } from '../charts/charts.ts'
 import { chartSvg } from '../charts/svg.ts'
 import { openProtocol } from '../protocol/protocol.ts'
 import type { Speak } from '../words/speak.ts'
-import type { Block } from './document.ts'
+import type { BlockOf } from './document.ts'
 import type { ReportInput } from './inputs.ts'
-import type { Notes } from './notes.ts'
+import { type Notes, withMarks } from './notes.ts'
 import { plainChart } from './plain-chart.ts'
 import { readerOf } from './reader.ts'
 
-const widthPt = 460
-const heightsPt = { sizing: 145, ankle: 128, growth: 155 } as const
+const usualWidthPt = 460
+const heightsPt = { sizing: 108, ankle: 128, growth: 140 } as const
 
 /**
  * The first chart of a topic that has words for a player and shows a course: two visits or a
@@ -22,7 +22,8 @@ export function courseBlocks(
 	input: ReportInput,
 	notes: Notes,
 	t: Speak,
-): Block[] {
+	widthPt = usualWidthPt,
+): BlockOf<'figure'>[] {
 	const { visit, earlier = [], assessment, protocol = openProtocol(), clinic } = input
 	const reader = readerOf('player', input)
 	const [first] = chartsOf(topic, visit, earlier, assessment, protocol)
@@ -35,7 +36,7 @@ export function courseBlocks(
 	return [
 		{
 			kind: 'figure',
-			caption: [caption, ...marks].join(' '),
+			caption: withMarks(caption, ...marks),
 			alternative: chart.alternative,
 			svg: chartSvg(chart, { colour: clinic.colour, widthPt, heightPt }),
 			widthPt,

@@ -47,7 +47,17 @@ export const cellTexts = (cell: ChartCell): string[] =>
 	)
 /** What a block of each kind holds. */
 interface BlockFields {
-	heading: { text: string; level?: 1 | 2; newPage?: boolean }
+	/**
+	 * `newPage`: begins one. `pageOneEnds`: what must stand on the first page ends before it; from
+	 * there on the page goes on where there is room. `notOnPageOne`: whatever room there is.
+	 */
+	heading: {
+		text: string
+		level?: 1 | 2
+		newPage?: boolean
+		pageOneEnds?: boolean
+		notOnPageOne?: boolean
+	}
 	text: { text: string; tone?: Tone }
 	list: { ordered?: boolean; items: string[] }
 	actions: { items: { what: string; when: string; who: string }[] }
@@ -60,6 +70,8 @@ interface BlockFields {
 		head: string[]
 		rows: string[][]
 		widths?: (number | 'auto' | '*')[]
+		/** Of each column; absent: all to the left. */
+		align?: ('left' | 'right')[]
 	}
 	/**
 	 * `size` of the letters: large; or as large as lets all rows stand on one page (grid), under the
@@ -82,13 +94,31 @@ interface BlockFields {
 		widthMm: number
 		heightMm: number
 	}
-	signature: { name: string; registration: string; date: string }
+	/** `inline`: in two lines. */
+	signature: { name: string; registration: string; date: string; inline?: boolean }
+	/**
+	 * Two runs of blocks side by side, the left one read first; one under the other where there is no
+	 * room. `leftPercent` of the width, half of it where absent.
+	 */
+	beside: { left: InnerBlock[]; right: InnerBlock[]; leftPercent?: number }
 }
 export type BlockKind = keyof BlockFields
 export type BlockOf<Kind extends BlockKind> = {
 	[Name in Kind]: { kind: Name } & BlockFields[Name]
 }[Kind]
 export type Block = BlockOf<BlockKind>
+/** What can stand beside something else: a part of a page. */
+export type InnerKind = Exclude<BlockKind, 'beside' | 'true-size' | 'chart'>
+export type InnerBlock = BlockOf<InnerKind>
+/** Where what must stand on the first page ends; -1 where all of a document does. */
+export const endOfPageOne = (blocks: readonly Block[]): number =>
+	blocks.findIndex(
+		(block) =>
+			block.kind === 'heading' && (block.pageOneEnds || block.notOnPageOne || block.newPage),
+	)
+/** Every block in the order in which they are read, those that stand side by side too. */
+export const blocksIn = (blocks: readonly Block[]): BlockOf<Exclude<BlockKind, 'beside'>>[] =>
+	blocks.flatMap((block) => (block.kind === 'beside' ? [...block.left, ...block.right] : [block]))
 /**
  * What a place that draws or reads documents does with each kind of block. A new kind is a type
  * error in every such place until it has a line there.
@@ -125,6 +155,11 @@ export interface LwDocument {
 	blocks: Block[]
 	/** Numbered basis notes, printed small at the end. */
 	notes: string[]
+	/**
+	 * The notes have no numbers, and stand in the record and on the accessible page alone: what is
+	 * printed says that they can be asked for.
+	 */
+	notesApart?: boolean
 	footer: string
 	/** ISO date-time for the PDF metadata, so that the same input gives the same bytes. */
 	createdAt: string

@@ -1,4 +1,4 @@
-/** Trade words that must stand on a player's page, explained where they first stand. */
+/** Trade words that must stand on a player's page, explained at its end. */
 import type { Speak } from '../words/speak.ts'
 import { capital, glossary } from '../words/words.ts'
 import { small } from './base.ts'
@@ -37,24 +37,9 @@ function meaningsIn(text: string, met: Set<string>, t: Speak): string[] {
 	})
 }
 /**
- * The blocks, each followed by what its trade words mean where they were not met before; after a
- * heading comes what it heads first. @param met words that were explained on an earlier page
+ * The blocks, with what their trade words mean under them all.
+ * @param met words that were explained on an earlier page
  */
-export function explained(
-	blocks: readonly Block[],
-	t: Speak,
-	met: Set<string> = new Set(),
-): Block[] {
-	let owed: string[] = []
-	return blocks.flatMap((block, place) => {
-		owed.push(...meaningsIn(readIn(block), met, t))
-		if (owed.length === 0 || (block.kind === 'heading' && place < blocks.length - 1)) return [block]
-		const meanings = small(owed.join(' '))
-		owed = []
-		return [block, meanings]
-	})
-}
-/** The same for a page that is read at one look: what its words mean stands under it all. */
 export function explainedAtEnd(
 	blocks: readonly Block[],
 	t: Speak,

@@ -1,6 +1,6 @@
 /**
  * Both feet from above, drawn to the player's measures at one scale, with length, ball line and
- * width.
+ * width, narrow enough to stand beside sentences.
  */
 import type { FootSizing, Kept, SizingResult } from '../findings/assessment.ts'
 import { bothSides } from '../visit/sides.ts'
@@ -9,8 +9,12 @@ import { type Speak, speakFrom } from '../words/speak.ts'
 import { shown } from '../words/words.ts'
 import { footPath, outlined } from './foot-outline.ts'
 
-const ptPerMm = 0.5
-const boxWidth = 210
+const ptPerMm = 0.45
+/** Room of one foot, points. */
+const boxWidth = 106
+/** Room over the toes and under the heel, points. */
+const over = 8
+const under = 32
 interface Figure {
 	svg: string
 	widthPt: number
@@ -36,11 +40,11 @@ export function feetFigure(
 ): Figure | undefined {
 	const longest = Math.max(0, ...bothSides.map((side) => sizing[side].lengthMm ?? 0))
 	if (longest === 0) return undefined
-	const height = longest * ptPerMm + 44
+	const height = longest * ptPerMm + over + under
 	const width = boxWidth * 2
 	const feet = bothSides.map((side) => {
 		const x = side === 'left' ? boxWidth / 2 : boxWidth * 1.5
-		return footDrawing(sizing[side], { side, x, bottom: height - 24, height }, colour, t)
+		return footDrawing(sizing[side], { side, x, bottom: height - under, height }, colour, t)
 	})
 	return {
 		svg:
@@ -60,7 +64,7 @@ function footDrawing(
 ): { drawn: string; words: string } {
 	const { side, x, bottom, height } = place
 	const { lengthMm, widthMm } = measures
-	const name = text(x, height - 6, side === 'left' ? t('feet.left') : t('feet.right'), {
+	const name = text(x, height - 17, side === 'left' ? t('feet.left') : t('feet.right'), {
 		size: 10,
 		weight: '700',
 	})
@@ -80,7 +84,7 @@ function footDrawing(
 }
 function outline(
 	measures: FootSizing & { lengthMm: number },
-	{ side, x, bottom }: Place,
+	{ side, x, bottom, height }: Place,
 	colour: string,
 ): string {
 	const { lengthMm, ballLengthMm, widthMm } = measures
@@ -89,23 +93,28 @@ function outline(
 	return [
 		`<path d="${path}" fill="${colour}" fill-opacity="0.16" ` +
 			`stroke="${colour}" stroke-width="1.4"/>`,
-		lengthScale(lengthMm, side, x, bottom),
+		lengthScale(lengthMm, foot.width, { side, x, bottom, height }),
 		ballLengthMm === undefined ? '' : ballLine(foot.width, ballLengthMm, x, bottom),
 		widthMm === undefined
 			? ''
-			: text(x, bottom - foot.ball * ptPerMm * 0.8, `${shown(widthMm)} mm`),
+			: text(x, bottom - foot.ball * ptPerMm * 0.94 + underBall, `${shown(widthMm)} mm`),
 	].join('')
 }
-/** The length beside the foot, on its outer side. */
-function lengthScale(lengthMm: number, side: Side, x: number, bottom: number): string {
+/** From the line of the ball to the width under it, points. */
+const underBall = 13
+/** From the foot to the line of its length, points. */
+const beside = 12
+/** The length beside the foot, on its outer side; its number under the name. */
+function lengthScale(lengthMm: number, widthMm: number, place: Place): string {
+	const { side, x, bottom, height } = place
 	const outwards = side === 'left' ? -1 : 1
-	const out = x + outwards * 56
+	const out = x + outwards * ((widthMm / 2) * ptPerMm + beside)
 	const top = bottom - lengthMm * ptPerMm
 	return [
 		line([out, top], [out, bottom]),
 		line([out - 4, top], [out + 4, top]),
 		line([out - 4, bottom], [out + 4, bottom]),
-		text(out + outwards * 26, (top + bottom) / 2, `${shown(lengthMm)} mm`),
+		text(x, height - 5, `${shown(lengthMm)} mm`),
 	].join('')
 }
 /** Where the toes bend, dashed. */

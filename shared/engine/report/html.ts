@@ -57,11 +57,12 @@ function titleAndSubject({ title, draft, subject }: LwDocument, t: Speak): strin
 		element('dl', pairs.join(''))
 	)
 }
-function notes({ notes: texts }: LwDocument, t: Speak): string {
+function notes({ notes: texts, notesApart }: LwDocument, t: Speak): string {
 	if (texts.length === 0) return ''
 	return element(
 		'section',
-		worded('h2', t('page.notes'), ' id="notes"') + element('ol', listed('li', texts)),
+		worded('h2', t('page.notes'), ' id="notes"') +
+			element(notesApart ? 'ul' : 'ol', listed('li', texts)),
 		' class="notes" aria-labelledby="notes"',
 	)
 }

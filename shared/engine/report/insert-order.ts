@@ -7,7 +7,7 @@ import { ageYears } from '../visit/age.ts'
 import { bodySize } from '../visit/body-size.ts'
 import type { Speak } from '../words/speak.ts'
 import { dateWords, shown } from '../words/words.ts'
-import { frame, heading, nameOf, playsOf, signature, small, speakOf, statusOf } from './base.ts'
+import { frame, heading, nameOf, playsOf, slimSignature, small, speakOf, statusOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
@@ -26,7 +26,7 @@ export function insertOrder(input: ReportInput): LwDocument {
 	const { clinic } = input
 	const standing = insertOf(input)
 	const t = speakOf(clinic)
-	const notes = new Notes(t)
+	const notes = new Notes(t, { apart: true })
 	const raise = raises(input, t)
 	return {
 		...frame(input, t),
@@ -34,6 +34,7 @@ export function insertOrder(input: ReportInput): LwDocument {
 		kind: 'insert-order',
 		subject: subjectOf(input, t),
 		print: 'compact',
+		notesApart: true,
 		slim: true,
 		blocks: [
 			...replacement(input, t),
@@ -43,7 +44,7 @@ export function insertOrder(input: ReportInput): LwDocument {
 			...raise,
 			heading(t('order.feet')),
 			...feetAndShoes(input, t),
-			...signature(input, t),
+			...slimSignature(input, t),
 			...slip(clinic, t),
 			...trueSize(input, standing, t),
 		],

@@ -5,7 +5,7 @@ import { asNumber, pathOn, recordedAt } from '../visit/measures/value.ts'
 import { bothSides } from '../visit/sides.ts'
 import { termWords } from '../visit/terms.ts'
 import type { Side, Visit } from '../visit/visit.ts'
-import { amount } from '../words/en/format.ts'
+import { unitOf } from '../words/en/format.ts'
 import type { Speak } from '../words/speak.ts'
 import { shown } from '../words/words.ts'
 
@@ -23,32 +23,49 @@ type LineText = Text<Exclude<LineOf<Each<Tables>>, None | 'label'>>
 
 /** What is counted or scored is called so in its row already. */
 const bareUnits: ReadonlySet<string> = new Set(['points', 'rises', 'count'])
+/** The unit of a number that is written with one. */
+const unitIn = ({ measure }: Placed): string | undefined =>
+	isNumber(measure) && !bareUnits.has(measure.unit) ? measure.unit : undefined
 
-/** What one side has, in words; undefined where it was not taken. */
+/** What one side has, without its unit; undefined where it was not taken. */
 function taken(visit: Visit, placed: Placed, side: Side): string | undefined {
 	const recorded = recordedAt(visit, pathOn(placed, side))
 	if (recorded === undefined) return undefined
 	const { measure } = placed
 	if (!isNumber(measure)) return termWords(String(recorded))
 	const value = asNumber(measure, recorded)
-	if (value === undefined) return undefined
-	return bareUnits.has(measure.unit) ? shown(value) : amount(value, measure.unit)
+	return value === undefined ? undefined : shown(value)
 }
-/** A row each measure of a side that the reader is shown: its name, left, right. */
-export const measureTable = (reader: Reader, visit: Visit, t: Speak): string[][] =>
+interface Row {
+	placed: Placed
+	/** The text that names it; 'label': by its own. */
+	line: LineText | 'label'
+	name: string
+}
+/** The measures of a side that the reader is shown. */
+const rowsFor = (reader: Reader, t: Speak): Row[] =>
 	catalogue.flatMap((placed) => {
 		const { report, label } = placed.measure
-		const line = report === 'none' ? 'none' : report[reader]
-		if (line === 'none' || !placed.sided) return []
-		return [
-			[
-				line === 'label' ? label : t(line as LineText),
-				...bothSides.map((side) => taken(visit, placed, side) ?? t('common.notMeasured')),
-			],
-		]
+		const said = report === 'none' ? 'none' : report[reader]
+		if (said === 'none' || !placed.sided) return []
+		const line = said as LineText | 'label'
+		return [{ placed, line, name: line === 'label' ? label : t(line) }]
 	})
-/** The rows of what was taken on a side at least. */
-export const measuredTable = (reader: Reader, visit: Visit, t: Speak): string[][] =>
-	measureTable(reader, visit, t).filter(([, ...cells]) =>
-		cells.some((words) => words !== t('common.notMeasured')),
-	)
+/**
+ * A row each measure that was taken on a side at least: its name with the unit, left, right; a side
+ * that was not taken has a dash.
+ * @param butNot lines that the reader is told otherwise
+ */
+export const measuredNumbers = (
+	reader: Reader,
+	visit: Visit,
+	t: Speak,
+	butNot: readonly (LineText | 'label')[] = [],
+): string[][] =>
+	rowsFor(reader, t).flatMap(({ placed, line, name }) => {
+		const cells = bothSides.map((side) => taken(visit, placed, side))
+		if (butNot.includes(line) || cells.every((words) => words === undefined)) return []
+		const unit = unitIn(placed)
+		const named = unit === undefined ? name : `${name}, ${unitOf(2, unit)}`
+		return [[named, ...cells.map((words) => words ?? '–')]]
+	})

@@ -9,14 +9,19 @@ export class Notes {
 	private readonly bySource = new Map<string, { place: number; rules: Set<string> }>()
 	private readonly t: Speak
 	private readonly withBodyMass: boolean
-	/** @param withBodyMass whether rules about body mass are for this reader */
-	constructor(t: Speak, withBodyMass = true) {
+	private readonly apart: boolean
+	/**
+	 * @param withBodyMass whether rules about body mass are for this reader
+	 * @param apart whether the notes stand apart from the sentences, without numbers
+	 */
+	constructor(t: Speak, { withBodyMass = true, apart = false } = {}) {
 		this.t = t
 		this.withBodyMass = withBodyMass
+		this.apart = apart
 	}
 	/**
 	 * Notes a rule and its source. @returns the number to print beside what rests on it: '[2]'; empty
-	 * where the rule is not for this reader
+	 * where the rule is not for this reader, or the notes stand apart
 	 */
 	mark(basis: Basis): string {
 		if (!this.withBodyMass && isOfBodyMass(basis)) return ''
@@ -24,7 +29,7 @@ export class Notes {
 		const note = this.bySource.get(source) ?? { place: this.bySource.size + 1, rules: new Set() }
 		this.bySource.set(source, note)
 		note.rules.add(this.ruleWords(basis))
-		return `[${note.place}]`
+		return this.apart ? '' : `[${note.place}]`
 	}
 	get list(): string[] {
 		return [...this.bySource].map(([source, { rules }]) =>

@@ -1,83 +1,67 @@
 /**
- * The player report: page one, and on the pages that follow what was found and why, how things are
- * worn in, and basis notes.
+ * The player report: page one, how what it says is worn in, and on the next page what was found and
+ * what it means. Where each rule comes from is kept with it, and not printed.
  */
+import type { SettledPlan } from '../prescription/settled.ts'
 import type { Speak } from '../words/speak.ts'
-import { dateWords } from '../words/words.ts'
-import {
-	amended,
-	frame,
-	heading,
-	playsOf,
-	type Section,
-	signature,
-	small,
-	speakOf,
-} from './base.ts'
-import type { LwDocument } from './document.ts'
-import { explained } from './explained.ts'
+import { amended, frame, type Section, slimSignature, small, speakOf } from './base.ts'
+import type { Block, LwDocument } from './document.ts'
+import { explainedAtEnd } from './explained.ts'
 import type { ReportInput } from './inputs.ts'
 import { Notes } from './notes.ts'
 import { pageOneBlocks, pageOneSubject } from './page-one.ts'
-import { more, moreSigns } from './player/aftercare.ts'
-import { found, measures } from './player/found.ts'
+import { planOf } from './plan-of.ts'
+import { anklesOverTime, found } from './player/found.ts'
 import { growing } from './player/growth.ts'
 import { insert } from './player/insert.ts'
+import { moreSigns } from './player/more-signs.ts'
 import { nextPair, toTry } from './player/next-pair.ts'
 import { pairs } from './player/pairs.ts'
 import { raise } from './player/raise.ts'
-import { size } from './player/size.ts'
 import { work } from './player/work.ts'
+import { waits } from './waits.ts'
 
-/** Who the pages are about, beyond what page one is carried about with. */
-function about({ visit }: ReportInput, t: Speak): string {
-	const { birthDate, club } = visit.player
-	const said: [string, string | undefined][] = [
-		[t('subject.born'), dateWords(birthDate)],
-		[t('subject.club'), club],
-		[t('subject.plays'), visit.play?.code || visit.play?.position ? playsOf(visit, t) : undefined],
-	]
-	return said.flatMap(([label, value]) => (value ? [`${label}: ${value}.`] : [])).join(' ')
-}
-const details: Section = (input, _notes, t) => [
-	heading(t('player.details'), { newPage: true }),
-	small(about(input, t)),
-]
 /** Earlier visits that could not be read when it was signed. */
 const lacking: Section = (input, _notes, t) =>
 	input.lacking ? [small(t('player.lacking', { count: input.lacking }))] : []
 
-/** In the order in which they are read; their notes are numbered in this order too. */
-const sections: readonly Section[] = [
-	details,
-	(input, _notes, t) => amended(input, t),
+/** How what is to be done is done: it follows page one, on it where there is room. */
+const how: readonly Section[] = [raise, insert, work]
+/** What it rests on. */
+const why: readonly Section[] = [
 	found,
-	measures,
-	size,
+	anklesOverTime,
 	nextPair,
 	toTry,
 	pairs,
-	work,
-	raise,
-	insert,
 	growing,
 	lacking,
-	more,
 	moreSigns,
-	(input, _notes, t) => signature(input, t),
 ]
-
+/** The page of a held player says what must be done now, and nothing more. */
+const isFull = ({ gate }: SettledPlan): boolean => waits(gate, 'sport')
+/**
+ * What follows page one, in the order in which it is read; its notes are listed in this order. What
+ * changed since the version before stands first under the heading of the next page.
+ */
+function following(input: ReportInput, notes: Notes, t: Speak): Block[] {
+	const [toWear, reasons] = [how, why].map((sections) =>
+		sections.flatMap((section) => section(input, notes, t)),
+	) as [Block[], Block[]]
+	const changed = amended(input, t)
+	const rest = [...reasons.slice(0, 1), ...changed, ...reasons.slice(1)]
+	const [head, ...others] = toWear
+	if (isFull(planOf(input)) || changed.length > 0 || head?.kind !== 'heading')
+		return [...rest, ...toWear]
+	return [{ ...head, pageOneEnds: true }, ...others, ...rest]
+}
 /** Composes the player report as data. The same input gives the same document. */
 export function playerReport(input: ReportInput): LwDocument {
 	const t = speakOf(input.clinic)
-	const notes = new Notes(t, false)
+	const notes = new Notes(t, { withBodyMass: false, apart: true })
 	const met = new Set<string>()
 	const first = pageOneBlocks(input, t, notes, met)
-	const following = explained(
-		sections.flatMap((section) => section(input, notes, t)),
-		t,
-		met,
-	)
+	const rest = explainedAtEnd(following(input, notes, t), t, met)
 	return {
 		...frame(input, t),
 		title: t('player.title'),
@@ -85,7 +69,8 @@ export function playerReport(input: ReportInput): LwDocument {
 		print: 'reading',
 		slim: true,
 		subject: pageOneSubject(input, t),
-		blocks: [...first, ...following],
+		blocks: [...first, ...rest, ...slimSignature(input, t)],
 		notes: notes.list,
+		notesApart: true,
 	}
 }

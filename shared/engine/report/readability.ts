@@ -5,7 +5,14 @@
  * fewer than four words is a label: its syllables count, but it is no short sentence that would make
  * long ones look shorter.
  */
-import { type BlockKind, byKind, cellTexts, type ForEachKind, type LwDocument } from './document.ts'
+import {
+	type BlockKind,
+	blocksIn,
+	byKind,
+	cellTexts,
+	type ForEachKind,
+	type LwDocument,
+} from './document.ts'
 
 interface Counts {
 	words: number
@@ -75,7 +82,7 @@ export function countsOf(...pieces: readonly string[]): Counts | undefined {
 	return counts.sentences > 0 ? counts : { ...counts, inSentences: counts.words, sentences: 1 }
 }
 /** What a person reads of a block, piece by piece. */
-const piecesOf: ForEachKind<BlockKind, [], string[]> = {
+const piecesOf: ForEachKind<Exclude<BlockKind, 'beside'>, [], string[]> = {
 	heading: ({ text }) => [text],
 	text: ({ text }) => [text],
 	list: ({ items }) => items,
@@ -101,7 +108,7 @@ interface Readability {
 export function readabilityOf(document: LwDocument): Readability | undefined {
 	const counts = countsOf(
 		document.title,
-		...document.blocks.flatMap((block) => byKind(piecesOf, block)),
+		...blocksIn(document.blocks).flatMap((block) => byKind(piecesOf, block)),
 		document.footer,
 	)
 	return counts && { grade: fleschKincaid(counts), ease: fleschEase(counts), smog: smog(counts) }

@@ -27,7 +27,7 @@ import {
 } from './base.ts'
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
-import { measuredTable } from './measure-table.ts'
+import { measuredNumbers } from './measure-table.ts'
 import { medicinesAsked } from './medicines.ts'
 import { Notes } from './notes.ts'
 import { planOf } from './plan-of.ts'
@@ -110,7 +110,7 @@ function historyWords(conditions: readonly RecordedCondition[], t: Speak): strin
 	return t('referral.history', { history: history.join('; ') })
 }
 const findings: Section = ({ visit }, _notes, t) => {
-	const rows = measuredTable('doctor', visit, t)
+	const rows = measuredNumbers('doctor', visit, t)
 	return [
 		heading(t('referral.findings')),
 		rows.length > 0
@@ -120,6 +120,7 @@ const findings: Section = ({ visit }, _notes, t) => {
 					head: [t('referral.measure'), ...bothSides.map((side) => t(`common.${side}`))],
 					rows,
 					widths: ['*', 90, 90],
+					align: ['left', 'right', 'right'],
 				}
 			: say(t('referral.noMeasures')),
 	]

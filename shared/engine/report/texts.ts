@@ -1,5 +1,5 @@
 /** What stands in names of fields that hold no words for a reader. */
-const wordless: ReadonlySet<string> = new Set(['svg', 'logo', 'base64', 'id'])
+const wordless: ReadonlySet<string> = new Set(['svg', 'logo', 'base64', 'id', 'align'])
 
 /** Every text in a value, but pictures and ids. */
 export function textsIn(value: unknown, butNot: ReadonlySet<string> = wordless): string[] {

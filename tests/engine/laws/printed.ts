@@ -2,7 +2,7 @@
 import { isHeld } from '../../../shared/engine/facts/held.ts'
 import type { Gate, RaiseInFoot } from '../../../shared/engine/findings/assessment.ts'
 import { settledPlan } from '../../../shared/engine/prescription/settled.ts'
-import type { Block, LwDocument } from '../../../shared/engine/report/document.ts'
+import { type Block, blocksIn, type LwDocument } from '../../../shared/engine/report/document.ts'
 import {
 	type KindInput,
 	type KindName,
@@ -49,7 +49,7 @@ const inputOf = (one: Case): KindInput => ({
 })
 
 const headingsIn = (blocks: readonly Block[]): string[] =>
-	blocks.flatMap((block) => (block.kind === 'heading' ? [block.text] : []))
+	blocksIn(blocks).flatMap((block) => (block.kind === 'heading' ? [block.text] : []))
 type Key = keyof typeof sentences
 /** A sentence with something filled in, by what stands before it. */
 export const startOf = (key: Key): string => sentences[key].split('{')[0] ?? ''
@@ -68,7 +68,15 @@ const silences: readonly Silence[] = [
 	{
 		isHeld: buyingIsHeld,
 		headings: ['player.size', 'player.nextPair', 'player.toTry', 'guardian.buy'],
-		says: ['player.lookFor', 'guardian.inside', 'guardian.wearBoots', 'player.replaceBy'],
+		says: [
+			'pageOne.shop',
+			'player.lookFor',
+			'player.asOnCard',
+			'player.ifYouCanChoose',
+			'guardian.inside',
+			'guardian.wearBoots',
+			'player.replaceBy',
+		],
 	},
 	{
 		isHeld: (gate) => sport(gate) || isHeld(gate, 'raise'),

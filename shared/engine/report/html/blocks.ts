@@ -24,8 +24,8 @@ const figure = ({ svg, caption, alternative }: BlockOf<'figure' | 'true-size'>, 
 	element('figure', describedSvg(svg, id, caption, alternative) + worded('figcaption', caption))
 
 const blocks: ForEachKind<BlockKind, [id: string], string> = {
-	heading: ({ level, text, newPage }) =>
-		worded(level === 2 ? 'h3' : 'h2', text, newPage ? ' class="new-page"' : ''),
+	heading: ({ level, text, newPage, notOnPageOne }) =>
+		worded(level === 2 ? 'h3' : 'h2', text, newPage || notOnPageOne ? ' class="new-page"' : ''),
 	text: ({ tone = 'body', text }) => worded('p', text, toneClass[tone]),
 	list: ({ ordered, items }) => element(ordered ? 'ol' : 'ul', listed('li', items)),
 	actions: ({ items }) => element('ol', items.map(action).join(''), ' class="actions"'),
@@ -47,14 +47,18 @@ const blocks: ForEachKind<BlockKind, [id: string], string> = {
 			`${boxed ? ' class="boxed"' : ''} aria-labelledby="${id}"`,
 		)
 	},
-	table: ({ caption, head, rows }) =>
+	table: ({ caption, head, rows, align }) =>
 		table(
 			caption,
 			head,
 			rows.map(([first = '', ...rest]) => {
-				const cells = head.slice(1).map((_, column) => rest[column] ?? '')
-				return row(first, listed('td', cells))
+				const cells = head
+					.slice(1)
+					.map((_, column) => worded('td', rest[column] ?? '', aligned(align, column + 1)))
+				return row(first, cells.join(''))
 			}),
+			'',
+			align,
 		),
 	chart: ({ caption, head, rows }) =>
 		table(
@@ -74,6 +78,19 @@ const blocks: ForEachKind<BlockKind, [id: string], string> = {
 			[worded('strong', name), escaped(registration), escaped(date)].join('<br>'),
 			' class="signature"',
 		),
+	beside: ({ left, right }, id) =>
+		element(
+			'div',
+			[left, right]
+				.map((run, side) =>
+					element(
+						'div',
+						run.map((block, at) => byKind(blocks, block, `${id}-${side}-${at}`)).join('\n'),
+					),
+				)
+				.join(''),
+			' class="beside"',
+		),
 }
 /** @param id of the block in the page, for what its parts refer to */
 export const blockHtml = (block: Block, id: string): string => byKind(blocks, block, id)
@@ -87,9 +104,10 @@ function table(
 	head: readonly string[],
 	rows: readonly string[],
 	attributes = '',
+	align?: BlockOf<'table'>['align'],
 ): string {
-	const columns = head.map((text) =>
-		text ? worded('th', text, ' scope="col"') : element('td', ''),
+	const columns = head.map((text, column) =>
+		text ? worded('th', text, ` scope="col"${aligned(align, column)}`) : element('td', ''),
 	)
 	return element(
 		'table',
@@ -99,6 +117,8 @@ function table(
 		attributes,
 	)
 }
+const aligned = (align: BlockOf<'table'>['align'], column: number): string =>
+	align?.[column] === 'right' ? ' class="number"' : ''
 /** A row whose first cell names it. @param rest the other cells as elements */
 const row = (first: string, rest: string): string =>
 	element('tr', worded('th', first, ' scope="row"') + rest)

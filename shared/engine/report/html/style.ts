@@ -23,6 +23,14 @@ export const patternCss: Record<Pattern, string> = {
 const patternRules = Object.entries(patternCss).map(
 	([name, css]) => `.pattern-${name}{background:${css}}`,
 )
+const besideRules = [
+	// as many side by side as have room: on a telephone one under the other
+	'.beside{display:grid;gap:0 1.5rem;',
+	'grid-template-columns:repeat(auto-fit,minmax(min(18rem,100%),1fr))}',
+	// a drawing made for a column takes it: its words grow with it
+	'.beside svg{width:100%;max-width:26rem}',
+	'.number{text-align:right;font-variant-numeric:tabular-nums}',
+]
 /** @param colour the letterhead's, already dark enough for text */
 export const reportCss = (colour: string): string =>
 	[
@@ -72,6 +80,7 @@ export const reportCss = (colour: string): string =>
 			`.boxed{border:1px solid ${colour};padding:.5rem 1rem;margin:1rem 0}.boxed h2{margin-top:0}`,
 			'dl.facts{display:block}dl.facts div{grid-template-columns:minmax(5rem,9rem) 1fr}',
 		],
+		besideRules,
 		['.chart td{min-width:3.5rem}', '.chart strong{font-size:1.3rem}', ...patternRules],
 		[
 			'@media print{body{margin:0;max-width:none}h2,h3,caption{break-after:avoid}',

@@ -47,13 +47,13 @@ export function design({ insert, isRaised }: Given, notes: Notes, t: Speak): Blo
 	const basis = new Set(
 		ordered.flatMap((row) => bothSides.flatMap((side) => row[side]?.element.basis ?? [])),
 	)
-	const marks = [...new Set([...basis].map((one) => notes.mark(one)))].join(' ')
+	for (const one of basis) notes.mark(one)
 	const sides = bothSides.filter((side) => insert[side].length > 0)
 	const without = bothSides.filter((side) => insert[side].length === 0)
 	return [
 		{
 			kind: 'table',
-			caption: `${t('order.designCaption')}. ${marks}`.trim(),
+			caption: t('order.designCaption'),
 			head: [
 				t('order.element'),
 				...sides.map((side) => t(`common.${side}`)),

@@ -7,7 +7,7 @@ import type { Speak } from '../../words/speak.ts'
 import { capital, shown } from '../../words/words.ts'
 import type { Block, BlockOf } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
-import { measureTable } from '../measure-table.ts'
+import { measuredNumbers } from '../measure-table.ts'
 import { pairName } from '../pair-names.ts'
 import { planOf } from '../plan-of.ts'
 
@@ -40,7 +40,7 @@ const shoeWords = ({ sole, size, sizeSystem, insideLengthMm }: Pair, t: Speak): 
 		: []),
 	...(insideLengthMm === undefined ? [] : [t('order.inside', { length: shown(insideLengthMm) })]),
 ]
-/** The measures of both feet; a measure not taken says so. */
+/** The measures of both feet, and what they are put into. */
 export const feetAndShoes = (input: ReportInput, t: Speak): Block[] => [
 	{ kind: 'facts', rows: [taken(input, t), ...shoes(input, t)] },
 	{
@@ -48,6 +48,7 @@ export const feetAndShoes = (input: ReportInput, t: Speak): Block[] => [
 		caption: t('order.measures'),
 		head: ['', t('common.left'), t('common.right')],
 		widths: ['*', 110, 110],
-		rows: measureTable('laboratory', input.visit, t),
+		align: ['left', 'right', 'right'],
+		rows: measuredNumbers('laboratory', input.visit, t),
 	},
 ]

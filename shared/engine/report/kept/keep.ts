@@ -5,7 +5,7 @@ import type { LwDocument } from '../document.ts'
 import { documentVersion, type KeptDocument, type Logo } from './form.ts'
 
 /** What stands round the blocks, by key of the catalogue. */
-const furniture = ['page.draftMark', 'page.notes', 'page.number'] as const
+const furniture = ['page.draftMark', 'page.notes', 'page.notesApart', 'page.number'] as const
 
 /** The digest by which a document names its logo: of picture and kind of file. */
 export const logoDigest = ({ mediaType, base64 }: Logo): string => digestOf({ mediaType, base64 })

@@ -1,6 +1,13 @@
 /** The parts of a document as they are read back. Keys that are not known are left out. */
 import { z } from 'zod'
-import { type Block, type BlockKind, type BlockOf, patterns } from '../document.ts'
+import {
+	type Block,
+	type BlockKind,
+	type BlockOf,
+	type InnerBlock,
+	type InnerKind,
+	patterns,
+} from '../document.ts'
 import { foreignBlocks, wordsIn, wordsLost } from './foreign.ts'
 
 const texts = z.array(z.string())
@@ -21,13 +28,15 @@ const drawing = z
 const figure = { caption: z.string(), alternative: z.string(), svg: drawing }
 const positive = z.number().positive()
 
-type Reads = { [Kind in BlockKind]: z.ZodType<BlockOf<Kind>> }
-const blocks: Reads = {
+type Reads<Kinds extends BlockKind> = { [Kind in Kinds]: z.ZodType<BlockOf<Kind>> }
+const inner: Reads<InnerKind> = {
 	heading: z.object({
 		kind: z.literal('heading'),
 		text: z.string(),
 		level: z.union([z.literal(1), z.literal(2)]).optional(),
 		newPage: z.boolean().optional(),
+		pageOneEnds: z.boolean().optional(),
+		notOnPageOne: z.boolean().optional(),
 	}),
 	text: z.object({
 		kind: z.literal('text'),
@@ -57,7 +66,25 @@ const blocks: Reads = {
 		head: texts,
 		rows: z.array(texts),
 		widths: z.array(z.union([z.number(), z.enum(['auto', '*'])])).optional(),
+		align: z.array(z.enum(['left', 'right'])).optional(),
 	}),
+	figure: z.object({
+		kind: z.literal('figure'),
+		...figure,
+		widthPt: positive,
+		heightPt: positive,
+	}),
+	signature: z.object({
+		kind: z.literal('signature'),
+		name: z.string(),
+		registration: z.string(),
+		date: z.string(),
+		inline: z.boolean().optional(),
+	}),
+}
+const innerBlocks: z.ZodType<InnerBlock[]> = z.array(z.union(Object.values(inner)))
+const blocks: Reads<BlockKind> = {
+	...inner,
 	chart: z.object({
 		kind: z.literal('chart'),
 		caption: z.string(),
@@ -67,23 +94,17 @@ const blocks: Reads = {
 		size: z.enum(['large', 'grid']).optional(),
 		above: z.number().optional(),
 	}),
-	figure: z.object({
-		kind: z.literal('figure'),
-		...figure,
-		widthPt: positive,
-		heightPt: positive,
-	}),
 	'true-size': z.object({
 		kind: z.literal('true-size'),
 		...figure,
 		widthMm: positive,
 		heightMm: positive,
 	}),
-	signature: z.object({
-		kind: z.literal('signature'),
-		name: z.string(),
-		registration: z.string(),
-		date: z.string(),
+	beside: z.object({
+		kind: z.literal('beside'),
+		left: innerBlocks,
+		right: innerBlocks,
+		leftPercent: z.number().min(10).max(90).optional(),
 	}),
 }
 const kindOf = z.object({ kind: z.string() })
@@ -126,6 +147,7 @@ export const frameSchema = z.object({
 	running: z.string().optional().catch(undefined),
 	blocks: z.array(z.unknown()),
 	notes: texts,
+	notesApart: z.boolean().optional().catch(undefined),
 	footer: z.string(),
 	createdAt: z.iso.datetime({ offset: true }),
 	paper: z.enum(['A4', 'Letter', 'A3']).optional().catch(undefined),

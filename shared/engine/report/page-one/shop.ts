@@ -40,13 +40,19 @@ export const beyondCard = ({ seek, avoid }: Pick<PairsAlike, 'seek' | 'avoid'>) 
 	seek: seek.slice(mostSought),
 	avoid: avoid.slice(mostLeft),
 })
+/** Features that stand on the card. */
+export const onCard = ({ seek, avoid }: Pick<PairsAlike, 'seek' | 'avoid'>) => ({
+	seek: seek.slice(0, mostSought),
+	avoid: avoid.slice(0, mostLeft),
+})
 /** Whether the card says the sizes; else they stand with the details. */
 export const saysSizes = (input: ReportInput): boolean => shopInside(input) !== undefined
 
 type Row = BlockOf<'facts'>['rows'][number]
 const featuresRow = (label: string, features: readonly Feature[], most: number): Row[] =>
 	features.length === 0 ? [] : [{ label, text: capital(featuresInWords(features.slice(0, most))) }]
-function sizeRows({ visit, assessment }: ReportInput, t: Speak): Row[] {
+/** The labels of the size, and those to try next. */
+export function sizeRows({ visit, assessment }: ReportInput, t: Speak): Row[] {
 	const labels = labelsOf(visit, assessment.sizing)
 	if (labels.length === 0) return []
 	// the name of a child's scale says already whose sizes they are

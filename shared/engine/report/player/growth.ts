@@ -2,25 +2,28 @@
 import type { GrowthResult, Kept } from '../../findings/assessment.ts'
 import type { Speak } from '../../words/speak.ts'
 import { dateWords, shown } from '../../words/words.ts'
-import { heading, type Section, say, small } from '../base.ts'
+import { heading, type Section, say } from '../base.ts'
 import { courseBlocks } from '../charts-section.ts'
 
-/** Only where growth was judged: minors. */
+/** Share of the words; the chart has the rest. */
+const leftPercent = 38
+const chartWidthPt = 290
+/** One chart of them, of the feet before the height. Only where growth was judged: minors. */
 export const growing: Section = (input, notes, t) => {
 	const { growth } = input.assessment
 	if (!growth) return []
 	const words = whatMayCome(growth, t)
-	const charts = (['sizing', 'growth'] as const).flatMap((topic) =>
-		courseBlocks(topic, input, notes, t),
+	const [chart] = (['sizing', 'growth'] as const).flatMap((topic) =>
+		courseBlocks(topic, input, notes, t, chartWidthPt),
 	)
-	if (words.length + charts.length === 0) return []
+	if (words.length === 0 && !chart) return []
+	const isGuessed = growth.footForecast?.length || chart
+	const said = [...words, ...(isGuessed ? [t('player.growthCautions')] : [])].join(' ')
 	return [
 		heading(t('player.growing')),
-		...(words.length > 0 ? [say(words.join(' '))] : []),
-		...charts,
-		...(growth.footForecast?.length || charts.length > 0
-			? [small(t('player.growthCautions'))]
-			: []),
+		...(chart
+			? [{ kind: 'beside' as const, left: [say(said)], right: [chart], leftPercent }]
+			: [say(said)]),
 	]
 }
 function whatMayCome({ measureAgainBy, footForecast }: Kept<GrowthResult>, t: Speak): string[] {

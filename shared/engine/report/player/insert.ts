@@ -12,6 +12,7 @@ import { pairName } from '../pair-names.ts'
 import { planOf } from '../plan-of.ts'
 import { type Reader, readerOf, toldBy } from '../reader.ts'
 import { waits } from '../waits.ts'
+import { ladder, sideBySide } from './ladder.ts'
 
 /** What a player is told of an element: what it does, and what to mind. */
 const toldOf = (reader: Reader, { element }: DecidedElement): string[] =>
@@ -27,6 +28,11 @@ const stepsOf: readonly (readonly [what: Holdable, codes: readonly StatementCode
 ]
 const stepWaits = ({ code }: Stated, gate: Gate): boolean =>
 	stepsOf.some(([what, codes]) => waits(gate, what) && codes.some((one) => one === code))
+/** What is minded all the while, and stands apart from the steps. */
+const afterWearIn: ReadonlySet<string | undefined> = new Set<StatementCode>([
+	'insert.wear-review',
+	'insert.wear-stop',
+])
 /** What is worn alike on both feet is said once. */
 function linesOf(said: readonly { side: Side; says: string }[], t: Speak): string[] {
 	const alike = Map.groupBy(said, ({ says }) => says)
@@ -51,18 +57,21 @@ export const insert: Section = (input, _notes, t) => {
 	const pairs = [...new Set(feet.flatMap((side) => plan.insert[side].pairs))].map((id) =>
 		pairName(id, input.visit, t),
 	)
-	const wearIn = standing.result.wearIn.flatMap((step) =>
-		stepWaits(step, plan.gate) ? [] : (toldBy(reader, step) ?? []),
+	const steps = standing.result.wearIn.filter((step) => !stepWaits(step, plan.gate))
+	const [wearIn, minding] = [false, true].map((isAfter) =>
+		steps
+			.filter(({ code }) => afterWearIn.has(code) === isAfter)
+			.flatMap((step) => toldBy(reader, step) ?? []),
 	)
 	return [
 		heading(t('player.insert')),
-		{ kind: 'list', items },
-		...(pairs.length > 0 ? [say(t('player.insertIn', { pairs: pairs.join(', ') }))] : []),
-		...(wearIn.length === 0
-			? []
-			: [
-					heading(t('player.insertWearIn'), { level: 2 }),
-					{ kind: 'list' as const, items: wearIn },
-				]),
+		...sideBySide(
+			[
+				{ kind: 'list', items },
+				...(pairs.length > 0 ? [say(t('player.insertIn', { pairs: pairs.join(', ') }))] : []),
+				...(minding?.length ? [{ kind: 'list' as const, items: minding }] : []),
+			],
+			ladder(t('player.insertWearIn'), wearIn ?? []),
+		),
 	]
 }

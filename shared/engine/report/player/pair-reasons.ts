@@ -1,7 +1,7 @@
 /**
  * Why the next pairs are looked for as they are. A reason of which a part gave way, or was taken
  * out, is not told whole: its sentence would ask for what is stayed away from. What is left of it
- * is told under the name of what is recorded.
+ * is told behind what is recorded.
  */
 import { conditionNames } from '../../conditions/registry.ts'
 import type { Kept, PairReason, RolePair } from '../../findings/assessment.ts'
@@ -10,7 +10,7 @@ import type { SettledPlan } from '../../prescription/settled.ts'
 import type { Feature } from '../../visit/terms.ts'
 import type { Speak } from '../../words/speak.ts'
 import type { StatementCode } from '../../words/statement.ts'
-import { capital, conditionInWords, featureInWords } from '../../words/words.ts'
+import { featureInWords } from '../../words/words.ts'
 import { speakOf } from '../base.ts'
 import type { StandingLine } from '../decided.ts'
 import type { ReportInput } from '../inputs.ts'
@@ -43,22 +43,19 @@ const askedBy = (id: string, pairs: readonly Pair[]): Asked[] =>
 			.filter(({ finding }) => finding === id)
 			.map((asked) => ({ pair, asked: asked as PairReason })),
 	)
-/** The name of what is recorded and what is still looked for because of it; none without a name. */
+/** What is still looked for because of something recorded; none where nothing is. */
 function partOf(line: StandingLine, asked: readonly Asked[], t: Speak): StandingLine[] {
-	const names = (line.finding?.because ?? []).flatMap(({ measure }) => {
-		const condition = conditionNames.find((name) => name === measure)
-		return condition === undefined || condition === 'other-condition'
-			? []
-			: [capital(conditionInWords({ condition }, 'player'))]
-	})
+	const isOfCondition = (line.finding?.because ?? []).some(({ measure }) =>
+		conditionNames.some((name) => name === measure && name !== 'other-condition'),
+	)
 	const left = new Set(
 		asked.flatMap(({ pair, asked: { seek } }) =>
 			seek.filter((feature) => !isSole(feature) && stands(pair, 'seek', feature)),
 		),
 	)
-	if (names.length === 0 || left.size === 0) return []
+	if (!isOfCondition || left.size === 0) return []
 	const features = [...left].map(featureInWords).join('; ')
-	const says = t('player.reasonLeft', { names: [...new Set(names)].join('; '), features })
+	const says = t('player.lookForThese', { features })
 	return [{ ...line, says }]
 }
 /** That matches may have a lighter pair than training: where both are bought, and so. */

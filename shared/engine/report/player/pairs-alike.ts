@@ -30,13 +30,14 @@ function purposeOf(
 		...(isOneOfSeveral ? surfaces.map((surface) => termWords(surface)) : []),
 	].join(', ')
 }
-/** The same with its own length, where that is not the length of boots. */
-function pairTitle(pair: Pair, plan: Pick<SettledPlan, 'pairs' | 'size'>, t: Speak): string {
-	const { insideLengthMm: inside } = pair
-	const { boots } = plan.size
+/** Its own length, where that is not the length of boots. */
+function ownInside(
+	{ insideLengthMm: inside }: Pair,
+	{ size: { boots } }: Pick<SettledPlan, 'size'>,
+	t: Speak,
+): string | undefined {
 	const isOwn = inside && (inside.min !== boots?.min || inside.max !== boots.max)
-	const purpose = capital(purposeOf(pair, plan, t))
-	return isOwn ? `${purpose}, ${t('player.inside', wholeInside(inside))}` : purpose
+	return isOwn ? t('player.inside', wholeInside(inside)) : undefined
 }
 /** What is looked for alike is said once, for all the pairs that it is said of. */
 export interface PairsAlike {
@@ -44,6 +45,8 @@ export interface PairsAlike {
 	title: string
 	/** The same without the length. */
 	names: string
+	/** Their own length, where that is not the length of boots. */
+	inside?: string | undefined
 	ids: readonly string[]
 	seek: readonly Feature[]
 	avoid: readonly Feature[]
@@ -60,10 +63,13 @@ export function pairsAlike(
 		const [first] = group
 		if (!first) return []
 		const { seek, avoid } = first
+		const names = capital(group.map((pair) => purposeOf(pair, plan, t)).join('; '))
+		const inside = ownInside(first, plan, t)
 		return [
 			{
-				title: group.map((pair) => pairTitle(pair, plan, t)).join('; '),
-				names: capital(group.map((pair) => purposeOf(pair, plan, t)).join('; ')),
+				title: [names, ...(inside ? [inside] : [])].join(', '),
+				names,
+				inside,
 				ids: group.map(({ id }) => id),
 				seek,
 				avoid,

@@ -6,11 +6,14 @@ import type { Visit } from '../../visit/visit.ts'
 import type { Speak } from '../../words/speak.ts'
 import { capital } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
+import type { InnerBlock } from '../document.ts'
 import { pairName } from '../pair-names.ts'
 import { isOpen, planOf } from '../plan-of.ts'
 import { isRaised, raiseLines } from '../raise-lines.ts'
 import { type Reader, readerOf, toldBy } from '../reader.ts'
 import { waits } from '../waits.ts'
+import { ladder, sideBySide } from './ladder.ts'
+import { moreItems } from './more.ts'
 
 /** What limits the raise, with the pairs that it limits. */
 function limitLines({ raise }: SettledPlan, reader: Reader, visit: Visit, t: Speak): string[] {
@@ -35,19 +38,32 @@ function placeOf({ raise }: Pick<SettledPlan, 'raise'>) {
 	if (makers.has('outsole')) return 'player.raiseOnSole'
 	return makers.has('insert') ? 'player.raiseInside' : 'player.raiseUnder'
 }
-export const raise: Section = (input, _notes, t) => {
+/** Steps by which it is put on; the others say when it comes off. */
+const wearingIn: ReadonlySet<string> = new Set(['everyday', 'training', 'match'])
+/** What it is and how it is worn in; beside it when it comes off. */
+export const raise: Section = (input, notes, t) => {
 	const plan = planOf(input)
 	if (!isRaised(plan) || waits(plan.gate, 'raise')) return []
 	const reader = readerOf('player', input)
 	const steps = plan.raise.steps
 		.filter(({ when }) => !isStopped(plan.gate, when))
-		.flatMap((step) => toldBy(reader, step) ?? [])
-	const items = [...raiseLines(plan, input.visit, t), ...limitLines(plan, reader, input.visit, t)]
-	return [
-		heading(t('player.raise')),
-		say(isOpen(plan, 'raise') ? t('player.raiseProposed') : t('player.raiseWanted')),
+		.flatMap((step) => {
+			const says = toldBy(reader, step)
+			return says === undefined ? [] : [{ isOn: wearingIn.has(step.when), says }]
+		})
+	const [on, off] = [true, false].map((isOn) =>
+		steps.filter((step) => step.isOn === isOn).map(({ says }) => says),
+	)
+	const items = [
+		...raiseLines(plan, input.visit, t).map(capital),
+		...limitLines(plan, reader, input.visit, t),
+	]
+	const left: InnerBlock[] = [
+		...(isOpen(plan, 'raise') ? [say(t('player.raiseProposed'))] : []),
 		{ kind: 'list', items },
 		say(`${t(placeOf(plan))} ${t('player.raiseHow')}`),
-		...(steps.length > 0 ? [{ kind: 'list' as const, items: steps }] : []),
+		...ladder(t('player.raiseWearIn'), on ?? []),
 	]
+	const right = ladder(t('player.raiseOff'), [...(off ?? []), ...moreItems('raise', input, notes)])
+	return [heading(t('player.raise')), ...sideBySide(left, right)]
 }

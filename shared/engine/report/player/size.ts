@@ -2,14 +2,16 @@
 import type { Kept, SizingResult, Span } from '../../findings/assessment.ts'
 import { bothSides } from '../../visit/sides.ts'
 import type { Speak } from '../../words/speak.ts'
-import { shown } from '../../words/words.ts'
-import { heading, type Section, say } from '../base.ts'
-import type { Block } from '../document.ts'
+import { shown, sideWords } from '../../words/words.ts'
+import { heading, say } from '../base.ts'
+import type { InnerBlock } from '../document.ts'
+import type { ReportInput } from '../inputs.ts'
+import { type Notes, withMarks } from '../notes.ts'
 import { wholeInside } from '../page-one/inside.ts'
-import { saysSizes } from '../page-one/shop.ts'
+import { saysSizes, sizeRows } from '../page-one/shop.ts'
 import { planOf } from '../plan-of.ts'
 import { buyingWaits } from '../waits.ts'
-import { type Labelled, labelsOf, labelWords, nextUp } from './size-labels.ts'
+import { labelsOf } from './size-labels.ts'
 
 /** The finding that labels differ between makers, for its source. */
 const makersFinding = 'sizing.check-inside.both'
@@ -19,7 +21,7 @@ const makersFinding = 'sizing.check-inside.both'
  * one where something is to be found. Says so where no size is known. No size to buy by while buying
  * waits, or where it was set aside.
  */
-export const size: Section = (input, notes, t) => {
+export function size(input: ReportInput, notes: Notes, t: Speak): InnerBlock[] {
 	const { visit, assessment } = input
 	const { sizing } = assessment
 	const plan = planOf(input)
@@ -37,45 +39,50 @@ export const size: Section = (input, notes, t) => {
 	const fittings = fittingWords(sizing, t)
 	return [
 		heading(t('player.size')),
-		...(saysSizes(input) ? [] : lengthAndLabels(inside, systems, t)),
-		say(roomWords(inside, fitLengthMm, t)),
-		say(`${t('player.howToCheck')}${makersDiffer ? ` ${notes.mark(makersDiffer.basis)}` : ''}`),
+		...(saysSizes(input) ? [] : lengthAndLabels(inside, input, t)),
+		say(
+			withMarks(
+				`${roomWords(inside, fitLengthMm, t)} ${t('player.howToCheck')}`,
+				makersDiffer ? notes.mark(makersDiffer.basis) : '',
+			),
+		),
 		...(fittings.length > 0 ? [say(t('player.fitting', { fittings: fittings.join('; ') }))] : []),
 	]
 }
-function lengthAndLabels(inside: Span, systems: readonly Labelled[], t: Speak): Block[] {
+function lengthAndLabels(inside: Span, input: ReportInput, t: Speak): InnerBlock[] {
 	return [
 		{ kind: 'text', tone: 'strong', text: t('player.lookFor', wholeInside(inside)) },
-		{
-			kind: 'table',
-			caption: t('player.labels'),
-			head: ['', ...systems.map(([name]) => name)],
-			rows: [
-				[t('player.nearest'), ...systems.map(([, system]) => labelWords(system, system.label, t))],
-				[
-					t('player.between'),
-					...systems.map(([, system]) => labelWords(system, nextUp(system), t)),
-				],
-			],
-			widths: ['*', ...systems.map(() => 78)],
-		},
+		{ kind: 'facts', rows: sizeRows(input, t) },
 	]
 }
-/** The room that the length leaves is reckoned from it, so that the two never disagree. All mm. */
-const roomWords = ({ min, target, max }: Span, fitLengthMm: number, t: Speak): string =>
-	t('player.room', {
-		target: shown(target),
-		roomMin: shown(Math.max(0, min - fitLengthMm)),
-		roomMax: shown(Math.max(0, max - fitLengthMm)),
+/** The nearest whole millimetre within the span. */
+const wholeTarget = ({ min, target, max }: Span): number =>
+	Math.min(Math.max(Math.round(target), min), max)
+/**
+ * The room that the length leaves is reckoned from it, so that the two never disagree; rounded
+ * inwards as the length is. All mm.
+ */
+const roomWords = (inside: Span, fitLengthMm: number, t: Speak): string => {
+	const room = wholeInside({ min: inside.min - fitLengthMm, max: inside.max - fitLengthMm })
+	return t('player.room', {
+		target: shown(wholeTarget(inside)),
+		roomMin: room.min,
+		roomMax: room.max,
 	})
-/** The width fittings of each side that has any. */
-const fittingWords = (sizing: Kept<SizingResult>, t: Speak): string[] =>
-	bothSides.flatMap((side) => {
+}
+/** The width fittings of each side that has any; alike on both sides, once. */
+function fittingWords(sizing: Kept<SizingResult>, t: Speak): string[] {
+	const said = bothSides.flatMap((side) => {
 		const { jis, us } = sizing[side].fitting
 		if (!jis && !us) return []
 		const fittings = [
 			...(jis ? [t('player.fittingJis', { letter: jis })] : []),
 			...(us ? [t('player.fittingUs', { letter: us })] : []),
 		]
-		return [t('player.fittingSide', { side, fittings: fittings.join(', ') })]
+		return [{ side, fittings: fittings.join(', ') }]
 	})
+	const [one, other] = said
+	if (one && one.fittings === other?.fittings)
+		return [t('player.fittingSide', { side: sideWords.both, fittings: one.fittings })]
+	return said.map((words) => t('player.fittingSide', words))
+}

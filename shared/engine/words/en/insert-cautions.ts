@@ -177,7 +177,7 @@ export const wearInWhen = {
 export const wearInSentences = {
 	'insert.wear-first-day': sentence<{ hours: number }>({
 		clinician: ({ hours }) => `Everyday shoes, ${amount(hours, 'h')}.`,
-		player: ({ hours }) => `Day 1: wear it for ${amount(hours, 'h')} in your everyday shoes.`,
+		player: ({ hours }) => `Day 1: ${amount(hours, 'h')} in your everyday shoes.`,
 	}),
 	'insert.wear-rise': sentence<{
 		toDay: number
@@ -191,46 +191,42 @@ export const wearInSentences = {
 			(stayDays === undefined ? '' : ` Very mobile joints: stay ${days(stayDays)} on each step.`),
 		player: ({ toDay, riseHours, hours, stayDays }) =>
 			stayDays === undefined
-				? `Then wear it ${amount(riseHours, 'h')} more each day, up to ${amount(hours, 'h')} on ` +
-					`day ${toDay}.`
-				: `Then wear it ${amount(riseHours, 'h')} more every ${days(stayDays)}, up to ` +
-					`${amount(hours, 'h')}.`,
+				? `${amount(riseHours, 'h')} more a day, to ${amount(hours, 'h')} on day ${toDay}.`
+				: `${amount(riseHours, 'h')} more every ${days(stayDays)}, to ${amount(hours, 'h')}.`,
 	}),
 	'insert.wear-all-day': sentence<{ wholeDays: number }>({
 		clinician: ({ wholeDays }) =>
 			`${days(wholeDays)} of all-day wear without trouble before it goes into boots.`,
 		player: ({ wholeDays }) =>
-			`Wear it all day for ${days(wholeDays)}. If nothing hurts, it may go into boots.`,
+			`Then all day for ${days(wholeDays)}. If nothing hurts, it may go into boots.`,
 	}),
 	'insert.wear-first-training': sentence<{ minutes: number }>({
 		clinician: ({ minutes }) => `${amount(minutes, 'min')} in boots, then out.`,
-		player: ({ minutes }) =>
-			`First training: ${amount(minutes, 'min')} in boots, then take it out.`,
+		player: ({ minutes }) => `First training: ${amount(minutes, 'min')}, then take it out.`,
 	}),
 	'insert.wear-second-training': sentence({
 		clinician: () => 'Half the session.',
-		player: () => 'Second training: wear it for half the time.',
+		player: () => 'Second training: half the time.',
 	}),
 	'insert.wear-third-training': sentence({
 		clinician: () => 'The whole session.',
-		player: () => 'Third training: wear it the whole time.',
+		player: () => 'Third training: the whole time.',
 	}),
 	'insert.wear-match': sentence<{ wholeSessions: number }>({
 		clinician: ({ wholeSessions }) =>
 			`After ${count(wholeSessions, 'whole session')}, and not in the first match week of a season.`,
 		player: ({ wholeSessions }) =>
-			`Match: first wear it through ${count(wholeSessions, 'whole training')}. Not in the first ` +
-			'match week of a season.',
+			`Match: after ${count(wholeSessions, 'whole training')}, but not in the first match week of a ` +
+			'season.',
 	}),
 	'insert.wear-review': sentence({
 		clinician: () =>
 			'Ask how the wearing-in went, look at skin and fit, and take it out where it does not help.',
-		player: () => 'Bring it to your next visit. We look if it fits and if it helps.',
+		player: () => 'Bring it to your next visit.',
 	}),
 	'insert.wear-stop': sentence<{ painDays: number }>({
 		clinician: ({ painDays }) => `Pain for more than ${days(painDays)}, or a blister.`,
 		player: ({ painDays }) =>
-			'Take it out and call us if you get a blister. Do the same if it hurts for more than ' +
-			`${days(painDays)}.`,
+			`A blister, or pain for more than ${days(painDays)}? Take it out and call us.`,
 	}),
 }

@@ -30,6 +30,8 @@ const stepMm = (mm: PerSide): string =>
 	mm.left === mm.right
 		? `${amount(mm.left, 'mm')} in both shoes`
 		: `${amount(mm.left, 'mm')} on the left and ${amount(mm.right, 'mm')} on the right`
+/** The same where it is known that both shoes are meant. */
+const plainMm = (mm: PerSide): string => (mm.left === mm.right ? amount(mm.left, 'mm') : stepMm(mm))
 const held = (givenMm: number, wantedMm: number): string =>
 	`${givenMm === 0 ? 'None' : amount(givenMm, 'mm')} in place of ${amount(wantedMm, 'mm')}`
 const reasonWords = {
@@ -204,21 +206,20 @@ export const raiseSentences = {
 		clinician: ({ days }) =>
 			`Everyday shoes first, for ${count(days, 'day')}, a little longer each day.`,
 		player: ({ days }) =>
-			`Wear it in your everyday shoes first, for ${count(days, 'day')}, a little longer each day.`,
+			`Everyday shoes first, for ${count(days, 'day')}, a little longer each day.`,
 	}),
 	'raise.step-training': sentence<{ first: boolean }>({
 		clinician: ({ first }) =>
 			`${first ? 'First' : 'Then'} in training, a part of the session to begin with.`,
 		player: ({ first }) =>
-			first ? 'First wear it for a part of training.' : 'Then wear it for a part of training.',
+			first ? 'First for a part of training.' : 'Then for a part of training.',
 	}),
 	'raise.step-match': sentence<{ wholeSessions: number }>({
 		clinician: ({ wholeSessions }) =>
 			`In a match after ${count(wholeSessions, 'whole training session')} without trouble, never ` +
 			'before.',
 		player: ({ wholeSessions }) =>
-			`Wear it in a match once it felt good for ${count(wholeSessions, 'whole session')}. ` +
-			'Do not start with a match.',
+			`In a match once it felt good for ${count(wholeSessions, 'whole session')}, never before.`,
 	}),
 	'raise.step-stop': sentence({
 		clinician: () =>
@@ -231,7 +232,7 @@ export const raiseSentences = {
 		clinician: ({ weeks }) =>
 			`Re-check after ${count(weeks, 'week')}: where nothing is better, it comes out.`,
 		player: ({ weeks }) =>
-			`We look again after ${count(weeks, 'week')}. If it has not helped, it comes out.`,
+			`We look again after ${count(weeks, 'week')}. If it did not help, it comes out.`,
 	}),
 	'raise.step-wean': sentence<{
 		mm: PerSide
@@ -249,8 +250,8 @@ export const raiseSentences = {
 			first
 				? `After ${count(weeks, 'week')} ${
 						when === 'free-of-pain' ? 'without pain' : 'with an ankle that bends well'
-					}, go down to ${stepMm(mm)} in each pair that has more.`
-				: `${count(weeks, 'week')} later, if all is well, go down to ${stepMm(mm)}.`,
+					}: down to ${stepMm(mm)} in each pair that has more.`
+				: `${count(weeks, 'week')} later, if all is well: ${plainMm(mm)}.`,
 	}),
 }
 /** Names of its numbers that are no measure of the visit. */

@@ -4,9 +4,7 @@ import { sentence } from '../../sentence.ts'
 export const ankleRuleSentences = {
 	'footwear.restricted-ankle': sentence({
 		clinician: () => 'Restricted ankle range: a raised heel eases the demand on the calf.',
-		player: () =>
-			'Your ankle does not bend as far as most. A heel higher than the front asks less of your ' +
-			'calf.',
+		player: () => 'A heel higher than the front asks less of your calf.',
 	}),
 	'footwear.anterior-ankle': sentence({
 		clinician: () => 'A pinch at the front of the ankle is eased by a raised heel.',
@@ -22,9 +20,7 @@ export const ankleRuleSentences = {
 		clinician: () =>
 			'Ankle that gives way, now or before: wide base, moderate studs, less grip in turning, ' +
 			'room for a brace.',
-		player: () =>
-			'Your ankle gives way, or did before. Look for a wide base and studs that let the foot ' +
-			'turn. Leave room for a brace.',
+		player: () => 'Look for a wide base and studs that let the foot turn. Leave room for a brace.',
 	}),
 	'footwear.ankle-support': sentence({
 		clinician: () =>
@@ -33,17 +29,16 @@ export const ankleRuleSentences = {
 	}),
 	'footwear.syndesmosis': sentence({
 		clinician: () => 'High ankle sprain: less grip in turning.',
-		player: () => 'Your ankle is sprained high up. Wear studs that let the foot turn.',
+		player: () => 'Wear studs that let the foot turn.',
 	}),
 	'footwear.inner-tendon': sentence({
 		clinician: () =>
 			'Inner ankle or sinus tarsi: a midfoot that does not twist and a liner that comes out for ' +
 			'an insert.',
-		player: () =>
-			'Your ankle is sore. Look for a middle that does not twist, and a liner that comes out.',
+		player: () => 'Look for a middle that does not twist, and a liner that comes out.',
 	}),
 	'footwear.outer-tendon': sentence({
 		clinician: () => 'Outer ankle tendons: a wide outer platform and a steady heel.',
-		player: () => 'The outer side of your ankle is sore. A wide base and a steady heel help.',
+		player: () => 'A wide base and a steady heel help.',
 	}),
 }

@@ -8,9 +8,7 @@ export const forefootSentences = {
 			clinician: () =>
 				'Sesamoid pain: stiff forefoot, no stud under the first joint, some heel height but no ' +
 				'steep one.',
-			player: () =>
-				'You have pain under your big-toe joint. Look for a front that bends little. Have no ' +
-				'stud under the joint.',
+			player: () => 'Look for a front that bends little. Have no stud under the joint.',
 		}),
 		'doctor',
 	),
@@ -34,13 +32,11 @@ export const forefootSentences = {
 	),
 	'footwear.forefoot-pain': sentence({
 		clinician: () => 'Forefoot pain: more contact points and a wider forefoot spread the load.',
-		player: () => 'The ball of your foot is sore. More studs and a wider front spread the load.',
+		player: () => 'More studs and a wider front spread the load.',
 	}),
 	'footwear.neuroma': sentence({
 		clinician: () => 'Neuroma: width and cushioning at the ball; a tight forefoot squeezes it.',
-		player: () =>
-			'A nerve between your toes is sore. A tight front squeezes it. Look for width and a soft ' +
-			'front.',
+		player: () => 'A tight front squeezes it. Look for width and a soft front.',
 	}),
 	'footwear.bunion': sentence({
 		clinician: () => 'Bunion: soft upper, no seam over the joint, a wide last.',
@@ -70,8 +66,7 @@ export const forefootSentences = {
 	'footwear.fifth-apophysis': sentence({
 		clinician: () =>
 			'Growing base of the fifth metatarsal: width and softness at the outer border.',
-		player: () =>
-			'The outer edge of your foot is sore from growing. Look for width and softness there.',
+		player: () => 'Look for width and softness at the outer edge.',
 	}),
 	'footwear.navicular': alsoTo(
 		sentence({

@@ -8,8 +8,8 @@ export const heelAndCalfSentences = {
 				'Growing heel: raise the heel in both shoes, cushioned heel and many low studs; keep off ' +
 				'hard ground in studs.',
 			player: () =>
-				'Your heel is sore from growing. Raise the heel in both shoes. Wear cushioned heels and ' +
-				'many low studs. Keep off hard ground in studs.',
+				'Raise the heel in both shoes. Wear cushioned heels and many low studs. Keep off hard ' +
+				'ground in studs.',
 			coach: () => 'No studs on hard ground.',
 		}),
 		'doctor',
@@ -17,16 +17,15 @@ export const heelAndCalfSentences = {
 	'footwear.achilles-insertional': sentence({
 		clinician: () =>
 			'Back of the heel: a raised heel and a soft or low counter take pressure off the tendon.',
-		player: () =>
-			'The back of your heel is sore. A raised heel and a soft or low back press on it less.',
+		player: () => 'A raised heel and a soft or low back press on it less.',
 	}),
 	'footwear.achilles-midportion': sentence({
 		clinician: () => 'Achilles tendon: a raised heel lowers the demand.',
-		player: () => 'The tendon above your heel is sore. A raised heel asks less of it.',
+		player: () => 'A raised heel asks less of the tendon.',
 	}),
 	'footwear.calf-strain': sentence({
 		clinician: () => 'Calf strain: a raised heel lowers the demand. No trial was found.',
-		player: () => 'Your calf is strained. A raised heel asks less of it.',
+		player: () => 'A raised heel asks less of your calf.',
 	}),
 	'footwear.hard-counter': sentence({
 		clinician: () =>
@@ -38,8 +37,7 @@ export const heelAndCalfSentences = {
 		clinician: () =>
 			'Heel pain under the foot: firm heel cup, a midfoot that does not twist, some heel height.',
 		player: () =>
-			'You have pain under the heel. Look for a firm heel cup and a middle that does not twist. ' +
-			'Some heel height helps too.',
+			'Look for a firm heel cup and a middle that does not twist. Some heel height helps too.',
 	}),
 	'footwear.heel-collar': sentence({
 		clinician: () =>
@@ -49,9 +47,7 @@ export const heelAndCalfSentences = {
 	'footwear.heel-pad': sentence({
 		clinician: () =>
 			'Sore heel pad: a cushioned heel inside a firm cup, and more studs under the heel.',
-		player: () =>
-			'The pad of your heel is sore. Look for a cushioned heel in a firm cup, with more studs ' +
-			'under it.',
+		player: () => 'Look for a cushioned heel in a firm cup, with more studs under it.',
 	}),
 	'footwear.calf-lever': sentence({
 		clinician: () =>
@@ -63,7 +59,6 @@ export const heelAndCalfSentences = {
 	}),
 	'footwear.calf-history': sentence({
 		clinician: () => 'Achilles or calf trouble, now or before: no sudden change to a flat sole.',
-		player: () =>
-			'Your calf or heel tendon is sore, or was before. Do not change to a flat sole all at once.',
+		player: () => 'Do not change to a flat sole all at once.',
 	}),
 }

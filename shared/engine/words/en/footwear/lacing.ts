@@ -41,8 +41,7 @@ export const lacingSentences = {
 			'Room for a broad forefoot: leave out the crossings of the lowest two rows (run the lace up ' +
 			'each side), and cross from the third row on.',
 		player: () =>
-			'It gives room at the front. Run the lace up each side for the lowest two rows. Cross it ' +
-			'from the third row on.',
+			'Run the lace up each side for the lowest two rows. Cross it from the third row on.',
 	}),
 	'work.forefoot-room.limits': limitsOf(),
 	'work.toe-lift.name': nameOf('Toe lift'),

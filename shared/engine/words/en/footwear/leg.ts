@@ -14,12 +14,11 @@ export const legSentences = {
 	),
 	'footwear.shin-knee': sentence({
 		clinician: () => 'Shin or knee pain: cushioning for training, and studs that turn easily.',
-		player: () =>
-			'Your shin or knee is sore. Train in cushioned shoes. Wear studs that turn easily.',
+		player: () => 'Train in cushioned shoes. Wear studs that turn easily.',
 	}),
 	'footwear.knee-wear': sentence({
 		clinician: () => 'Knee osteoarthritis: cushioning for training and studs that turn easily.',
-		player: () => 'Your knee joint is worn. Train in cushioned shoes. Wear studs that turn easily.',
+		player: () => 'Train in cushioned shoes, and wear studs that turn easily.',
 	}),
 	'footwear.leg-length': sentence({
 		clinician: () => 'Leg-length difference: a liner that comes out leaves room for a raise.',

@@ -1,13 +1,13 @@
-/** After the visit: what else was found, and signs to stop at beyond those of page one. */
+/** What else was found and has no section of its own, told where it belongs. */
 import type { Gate, Holdable } from '../../findings/assessment.ts'
 import { isGrave } from '../../findings/finding.ts'
 import type { Decisions } from '../../visit/decisions.ts'
-import { heading, type Section } from '../base.ts'
 import type { StandingLine } from '../decided.ts'
-import { withMarks } from '../notes.ts'
-import { furtherSigns } from '../page-one/call.ts'
+import type { ReportInput } from '../inputs.ts'
+import { type Notes, withMarks } from '../notes.ts'
 import { dangerSaid } from '../page-one/danger.ts'
 import { planOf } from '../plan-of.ts'
+import { isRaised } from '../raise-lines.ts'
 import { linesFor, readerOf } from '../reader.ts'
 import { waits } from '../waits.ts'
 import { reasonsForPairs } from './pair-reasons.ts'
@@ -57,26 +57,32 @@ function isTold({ finding, topic, level, id }: StandingLine, decisions: Decision
 	const chosen = decisions.lines.some((line) => line.findingId === id)
 	return isGrave({ level }) || chosen
 }
-/** What stands after the decisions, has no section of its own and was not said above. */
-export const more: Section = (input, notes, t) => {
+/** Lines that are told beside the raise, where there is one. */
+const ofRaise = ({ finding }: StandingLine): boolean =>
+	/^(?:ankle\.)?raise\b/.test(finding?.code ?? '')
+const isRaiseTold = (input: ReportInput): boolean => {
+	const plan = planOf(input)
+	return isRaised(plan) && !waits(plan.gate, 'raise')
+}
+/**
+ * What stands after the decisions, has no section of its own and was not said above.
+ * @param place under what it is told
+ */
+export function moreItems(place: 'found' | 'raise', input: ReportInput, notes: Notes): string[] {
 	const reader = readerOf('player', input)
 	const plan = planOf(input)
-	const { gate } = plan
 	const said = new Set([
 		...reasonsForPairs(reader, input, pairsToFind(plan)).map(({ id }) => id),
 		...dangerSaid(reader, input),
 	])
-	const lines = linesFor(reader, input).filter(
-		(line) => isTold(line, input.decisions) && !isHeldBack(line, gate) && !said.has(line.id),
-	)
-	if (lines.length === 0) return []
-	const items = lines.map(({ says, finding }) =>
-		withMarks(says, finding ? notes.mark(finding.basis) : ''),
-	)
-	return [heading(t('player.more')), { kind: 'list', items: [...new Set(items)] }]
-}
-/** Signs to stop at that page one had no room for. */
-export const moreSigns: Section = (input, _notes, t) => {
-	const items = furtherSigns(input)
-	return items.length === 0 ? [] : [heading(t('pageOne.moreSigns')), { kind: 'list', items }]
+	const placeOf = (line: StandingLine) => (isRaiseTold(input) && ofRaise(line) ? 'raise' : 'found')
+	return linesFor(reader, input)
+		.filter(
+			(line) =>
+				isTold(line, input.decisions) &&
+				!isHeldBack(line, plan.gate) &&
+				!said.has(line.id) &&
+				placeOf(line) === place,
+		)
+		.map(({ says, finding }) => withMarks(says, finding ? notes.mark(finding.basis) : ''))
 }
