@@ -212,7 +212,9 @@ function raisesPrinted({ blocks }: LwDocument): [pair: string, raise: string][] 
 	return textsIn(blocks).flatMap((text) => {
 		const { raise, pairs } = raiseLine.exec(text)?.groups ?? {}
 		if (raise === undefined || pairs === undefined) return []
-		return pairs.split(', ').map((pair): [string, string] => [pair, raise])
+		// a line may begin with the side
+		const figure = raise.replace(/^Left /, 'left ')
+		return pairs.split(', ').map((pair): [string, string] => [pair, figure])
 	})
 }
 const oneRaise: Law = (one) => {
