@@ -31,6 +31,8 @@ export function RoomNav({ label, pages }: { label: string; pages: readonly RoomP
 						display: 'inline-flex',
 						alignItems: 'center',
 						minHeight: 44,
+						minWidth: 44,
+						justifyContent: 'center',
 						mb: '-1px',
 						fontWeight: 600,
 						color: here ? 'text.primary' : 'primary.main',
