@@ -27,6 +27,9 @@ export const paper = {
 		verticalAlign: 'top',
 		p: '4px 6px',
 		borderBottom: '1px solid #cfd6d2',
+		// a column keeps its words whole
+		overflowWrap: 'break-word',
+		hyphens: 'auto',
 	},
 	'& tbody th': { fontWeight: 400 },
 	'& dl': {
