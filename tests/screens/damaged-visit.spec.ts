@@ -24,7 +24,8 @@ test('a draft and the trends go on without a damaged visit, and name it', async 
 		await expect(page.getByRole('button', { name: 'On to Flags' })).toBeVisible()
 		await goTo(`#/trends/${playerId}`)
 		await expect(named).toContainText(/The visit of 18 January 2027 cannot be read/)
-		await expect(page.getByText(/Marlowe-Nguyễn, 2 visits/)).toBeVisible()
+		await expect(page.getByRole('heading', { name: 'Trends of Zoë Marlowe-Nguyễn' })).toBeVisible()
+		await expect(page.getByText(/^2 visits/)).toBeVisible()
 	} finally {
 		await host.kill()
 	}
