@@ -116,6 +116,8 @@ export function ReportPreview({ beside, ...props }: PreviewProps & { beside: boo
 	const composing = { ...props, clinic }
 	return (
 		<Box
+			// what scrolls has the focus: the page within may be longer than can be seen
+			{...(beside && { role: 'group', 'aria-label': t('preview.pageOne'), tabIndex: 0 })}
 			sx={
 				beside
 					? {
@@ -123,8 +125,7 @@ export function ReportPreview({ beside, ...props }: PreviewProps & { beside: boo
 							top: 'calc(var(--walk-head, 0rem) + 8px)',
 							maxHeight: 'calc(100vh - var(--walk-head, 0rem) - var(--walk-foot, 0rem) - 16px)',
 							overflow: 'auto',
-							// the page is as wide as what scrolls it: its ring stands inside
-							'& [tabindex]:focus-visible': { outlineOffset: '-3px' },
+							'&:focus-visible': { outlineOffset: '-3px' },
 						}
 					: {}
 			}
@@ -136,7 +137,7 @@ export function ReportPreview({ beside, ...props }: PreviewProps & { beside: boo
 						{(labelledBy) => (
 							<Composing {...composing} compose={playerReport}>
 								{(document) => (
-									<Box role="region" aria-labelledby={labelledBy} tabIndex={0}>
+									<Box role="region" aria-labelledby={labelledBy}>
 										<DocumentView document={document} following />
 									</Box>
 								)}
@@ -176,7 +177,7 @@ function PageOne(props: PreviewProps & { clinic: Clinic }) {
 				{(document) => (
 					<>
 						<Gauge document={document} />
-						<Box role="region" aria-labelledby={id} tabIndex={0}>
+						<Box role="region" aria-labelledby={id}>
 							<DocumentView document={document} />
 						</Box>
 					</>

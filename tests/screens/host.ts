@@ -18,6 +18,8 @@ export interface RunningHost {
 /** A page beside the demo shows the time of its day; a little behind it, never ahead. */
 export const onDemoDay = (page: Page): Promise<void> =>
 	page.clock.setSystemTime(new Date(`${demoDay}T10:55`))
+/** In place of --demo: told on the day of this PC, for what goes to another program and back. */
+export const today = 'the demo of today'
 /**
  * The demo is told on the day on which its files stand.
  * @param args further arguments of `start`, such as --demo or --data FOLDER
@@ -30,8 +32,9 @@ export async function startHost(...args: string[]): Promise<RunningHost> {
 			join(root, 'electron/command/main.ts'),
 			'start',
 			'--no-window',
-			...args,
+			...args.filter((arg) => arg !== today),
 			...(args.includes('--demo') ? ['--day', demoDay] : []),
+			...(args.includes(today) ? ['--demo'] : []),
 		],
 		{ cwd: root, stdio: ['ignore', 'pipe', 'pipe'] },
 	)
@@ -45,7 +48,7 @@ export async function startHost(...args: string[]): Promise<RunningHost> {
 		child.stdout?.on('data', read)
 		child.stderr?.on('data', read)
 		child.on('exit', (code) => reject(new Error(`the host stopped with ${code}: ${text}`)))
-		setTimeout(() => reject(new Error(`no address within 60 s: ${text}`)), 60_000).unref()
+		setTimeout(() => reject(new Error(`no address within 90 s: ${text}`)), 90_000).unref()
 	})
 	return {
 		url,

@@ -6,7 +6,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, test } from '@playwright/test'
-import { startHost } from './host.ts'
+import { startHost, today } from './host.ts'
 import { feet, openPlayer, workAt } from './outreach-drive.ts'
 import { comeHome, emptyLaptop, readTrail } from './outreach-home.ts'
 import { makePack, makeReturn, openPack } from './outreach-packs.ts'
@@ -46,7 +46,7 @@ test(
 			return page
 		}
 		const [clinicHost, laptopHost] = await Promise.all([
-			startHost('--demo'),
+			startHost(today),
 			startHost('--data', data),
 		])
 		const [clinic, laptop] = await Promise.all([pageOf(), pageOf()])

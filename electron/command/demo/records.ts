@@ -28,7 +28,10 @@ const root = fileURLToPath(new URL('../../../', import.meta.url))
 const build = join(root, 'build')
 /** What is kept beside the screens: the past, filled once a week, and the day upon it. */
 type Layer = 'past' | 'day'
-const keptIn = (layer: Layer): string => join(build, 'demo', layer)
+const kept = join(build, 'demo')
+const keptAs = (layer: Layer, mark: string): string => join(kept, `${layer}-${mark.slice(0, 16)}`)
+/** So many of a layer: of today, and of a day that was asked for. */
+const mostKept = 2
 /** What the records were made of, and on which day: any change has them made anew. */
 const madeOf = ['electron', 'shared', 'assets/demo', 'package-lock.json']
 
@@ -45,9 +48,9 @@ function fingerprint(day: string): string {
 }
 function copied(layer: Layer, mark: string, folder: string): boolean {
 	try {
-		const kept = keptIn(layer)
-		if (readFileSync(join(kept, 'made-of'), 'utf8') !== mark) return false
-		cpSync(join(kept, 'records'), folder, { recursive: true })
+		const from = keptAs(layer, mark)
+		if (readFileSync(join(from, 'made-of'), 'utf8') !== mark) return false
+		cpSync(join(from, 'records'), folder, { recursive: true })
 		return true
 	} catch {
 		return false
@@ -56,20 +59,30 @@ function copied(layer: Layer, mark: string, folder: string): boolean {
 /** Keeps a copy for the next start. Where that cannot be done the next start fills them again. */
 function keep(layer: Layer, mark: string, folder: string): void {
 	try {
-		mkdirSync(join(build, 'demo'), { recursive: true })
+		mkdirSync(kept, { recursive: true })
 		const making = mkdtempSync(join(build, 'demo-'))
 		cpSync(folder, join(making, 'records'), { recursive: true })
 		writeFileSync(join(making, 'made-of'), mark)
-		rmSync(keptIn(layer), { recursive: true, force: true })
+		rmSync(keptAs(layer, mark), { recursive: true, force: true })
 		// of two that start at once one is first
 		try {
-			renameSync(making, keptIn(layer))
+			renameSync(making, keptAs(layer, mark))
 		} catch {
 			rmSync(making, { recursive: true, force: true })
 		}
+		forgetOlder(layer)
 	} catch {
 		/* a folder that cannot be written: nothing is kept */
 	}
+}
+/** Of a layer the latest stay; what was kept in another form goes too. */
+function forgetOlder(layer: Layer): void {
+	const madeAt = (name: string) => statSync(join(kept, name)).mtimeMs
+	const names = readdirSync(kept)
+		.filter((name) => name.startsWith(layer))
+		.toSorted((one, other) => madeAt(other) - madeAt(one))
+	for (const name of names.slice(mostKept))
+		rmSync(join(kept, name), { recursive: true, force: true })
 }
 interface Opening {
 	/** an empty folder that is thrown away at the end */

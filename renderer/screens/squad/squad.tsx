@@ -32,6 +32,7 @@ export function SquadScreen({ role, squadId, station, playerId }: SquadScreenPro
 
 function Days({ role }: { role: PersonRole }) {
 	const list = useHost('squad.list', {})
+	const isOpening = list.value === undefined && !list.says
 	return (
 		<Page
 			title="Squad screening days"
@@ -62,7 +63,8 @@ function Days({ role }: { role: PersonRole }) {
 					/>
 				)}
 			</Answered>
-			{may(role).desk && <NewDay />}
+			{/* it never moves down under the hand when the list comes */}
+			{may(role).desk && !isOpening && <NewDay />}
 		</Page>
 	)
 }
