@@ -81,7 +81,7 @@ export async function openPack(laptop: Page, url: string, pack: string): Promise
 	).toHaveCount(3)
 	await expect(
 		laptop.getByText(
-			/^2 players, .*Shelf: yes\. Protocol .*Entered here: 0 records\. Open drafts: 2\.$/,
+			/^2 players, .*Shelf: yes\. Protocol .*Entered here: 0 records\. Open drafts: 1\.$/,
 		),
 	).toBeVisible()
 	await shot(laptop, 'carries')
