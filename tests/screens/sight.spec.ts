@@ -139,12 +139,24 @@ test.describe('in sight', () => {
 	}) => {
 		await open(page, 'tui')
 		await expect(page.getByRole('button', { name: 'Nothing held: to the gate' })).toBeVisible()
-		await open(page, 'bastien')
+		const playerId = await open(page, 'bastien')
 		const held = page.getByRole('button', { name: /^Held: .*sport, matches.*: to the gate$/ })
 		for (const name of measuring) {
 			await step(page, name).press('Enter')
 			await expect(held).toBeVisible()
 		}
+		// a foot that is hurt today is measured for the record alone
+		const { drafts } = await hostCall(page, 'players.open', { playerId })
+		const { visitDate } = drafts[0]
+		const { draft } = await hostCall(page, 'drafts.open', { playerId, visitDate })
+		const visit = {
+			...draft.content.visit,
+			feet: { left: { heelToToeMm: 266 }, right: { heelToToeMm: 265 } },
+			screening: { injury: { side: 'left', daysAgo: 1 } },
+		}
+		const content = { ...draft.content, visit }
+		await hostCall(page, 'drafts.save', { draftId: draft.draftId, content })
+		await page.reload()
 		await step(page, 'Feet').press('Enter')
 		await expect(page.getByText(/^Not usable for buying/)).toBeVisible()
 		for (let times = 0; times < 2; times++) {
