@@ -108,7 +108,10 @@ async function summaryForClub(page: Page, day: string) {
 async function makePack(page: Page, folder: string) {
 	await page.getByRole('link', { name: 'Outreach' }).press('Enter')
 	await expect(page.getByRole('heading', { name: 'Make a pack' })).toBeVisible()
-	await page.getByRole('button', { name: 'Choose all that are shown' }).press('Enter')
+	const all = page.getByRole('button', { name: 'Choose all that are shown' })
+	await expect(all).toBeEnabled()
+	await all.press('Enter')
+	await expect(page.getByText('40 chosen.', { exact: false })).toBeVisible()
 	await page.getByLabel('Folder or stick').fill(folder)
 	await page.getByLabel('Passphrase of the pack', { exact: true }).first().fill('three mild otters')
 	await page.getByLabel('Passphrase of the pack again').fill('three mild otters')

@@ -99,6 +99,7 @@ export function PackPlayers({
 			<Box>
 				<Button
 					variant="outlined"
+					disabled={cards.length === 0}
 					onClick={() =>
 						setChosen([...new Set([...chosen, ...cards.map((card) => card.playerId)])])
 					}
