@@ -54,10 +54,14 @@ it(
 		expect(filled).toBe(true)
 		expect(cards).toHaveLength(25)
 		expect(await names()).toEqual({ cards, filled: false })
-		writeFileSync(join(kept, 'day/records/lastwright.db'), 'no records at all')
+		const [day = ''] = readdirSync(kept).filter((name) => name.startsWith('day-'))
+		writeFileSync(join(kept, day, 'records/lastwright.db'), 'no records at all')
 		expect(await names()).toEqual({ cards, filled: false })
 		// another day of the same week has the same past and its own day
 		expect(await names('2027-01-29')).toEqual({ cards, filled: false })
+		// of days that were asked for the latest stay
+		await names('2027-01-28')
+		expect(readdirSync(kept).filter((name) => name.startsWith('day-'))).toHaveLength(2)
 	},
 	2 * fillsWithinMs,
 )
