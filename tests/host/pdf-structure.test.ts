@@ -72,6 +72,8 @@ describe.each(documents)('%s', (_, document) => {
 		const drawings = rolesIn(await all, 'Figure').flatMap(allOf)
 		const spoken = (await all).filter((element) => !drawings.includes(element))
 		const onPages = tight(wordsOf(await pagesOf(bytes)))
+		for (const { role, words, inner } of spoken)
+			if (role === 'P' && inner.length === 0) expect(words).not.toBe('')
 		for (const { words } of spoken) expect(onPages).toContain(tight(words.slice(0, 30)))
 		const sentences = rolesIn(spoken, 'P', 'LBody').map(({ words }) => words)
 		const said = blocksIn(document.blocks).flatMap((block) =>

@@ -11,7 +11,12 @@ export const notOnPageOneLevel = 0
 /** Of what marks the end of page one. */
 export const pageOneEndLevel = -1
 /** Nothing to be seen: where it comes to stand tells whether page one holds what it must. */
-export const pageOneEnd = (): Node => ({ text: ' ', fontSize: 0.1, headlineLevel: pageOneEndLevel })
+export const pageOneEnd = (): Node => ({
+	is: 'decoration',
+	text: ' ',
+	fontSize: 0.1,
+	headlineLevel: pageOneEndLevel,
+})
 /** A bookmark of the file under its title; level 1 in the colour of the clinic. */
 export function heading(
 	{ text, level = 1, newPage, notOnPageOne }: BlockOf<'heading'>,
