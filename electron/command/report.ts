@@ -49,11 +49,12 @@ type OneText = Exclude<keyof typeof options, 'earlier' | 'member'>
 export async function reportCommand(args: string[]): Promise<void> {
 	const { place, option } = readArgs(args, options, ['VISIT.json...'])
 	const asked = askedOf(option, place)
+	const common = commonOf(option)
 	const files = filesOf(asked.out, place)
 	if (asked.out.folder !== undefined) makeFolder(asked.out.folder)
 	const problems = await inTurns(files, async ({ visitFile, out }) => {
 		try {
-			write(out, await reportOf(visitFile, asked, option))
+			write(out, await reportOf({ visitFile, asked, given: option, common }))
 			return []
 		} catch (error) {
 			if (!(error instanceof BadInput)) throw error
@@ -90,8 +91,9 @@ const filesOf = ({ file, folder }: Asked['out'], places: readonly string[]): Fil
 				out: join(folder, `${name}.pdf`),
 			}))
 /** @throws BadInput where the file cannot be read or the kind does not apply */
-async function reportOf(visitFile: string, asked: Asked, option: Given): Promise<Uint8Array> {
-	const input = await inputOf(visitFile, asked, option)
+async function reportOf(wish: Wish): Promise<Uint8Array> {
+	const { asked } = wish
+	const input = await inputOf(wish)
 	const missing = kinds[asked.kind].problems(input)
 	if (missing.length > 0) throw new BadInput(missing)
 	return drawn(asked.kind, input)
@@ -110,6 +112,7 @@ interface Asked {
 const isOneOf = <Name extends string>(names: readonly Name[], name: string): name is Name =>
 	names.some((known) => known === name)
 
+const ofOneVisit = ['consent', 'plan', 'earlier', 'member'] as const
 /** What the options ask for. @throws BadInput naming everything that is wrong with them at once */
 function askedOf(given: Given, places: readonly string[]): Asked {
 	const problems: string[] = []
@@ -128,6 +131,10 @@ function askedOf(given: Given, places: readonly string[]): Asked {
 	const kind = given.kind
 	if (!isKind(kind)) refuse(kindProblem(kind))
 	const out = outOf(given, places, refuse)
+	// a consent, a plan or an earlier visit of one player is none of another's
+	for (const name of ofOneVisit)
+		if (places.length > 1 && given[name] !== undefined)
+			refuse(`--${name}: of one visit, given ${places.length} visits, allowed: each visit alone`)
 	const paper = choice('paper', papers, 'no such paper for the chart')
 	const audience = choice('audience', audiences, 'no such reader')
 	const on = given.on
@@ -164,10 +171,29 @@ function kindProblem(kind: string | undefined): string {
 	return `--kind: ${wrong}, allowed: ${kindNames.join(', ')}`
 }
 
+/** Read when it is first asked for, and then kept. */
+function readOnce<Read>(read: () => Read): () => Read {
+	let held: { value: Read } | undefined
+	return () => {
+		held ??= { value: read() }
+		return held.value
+	}
+}
+/** The files that are the same for every visit. */
+const commonOf = (given: Given) => ({
+	protocolFile: readOnce(() => readProtocol(given.protocol)),
+	clinic: readOnce(() => readClinic(given.clinic) ?? unnamedClinic),
+})
+interface Wish {
+	visitFile: string
+	asked: Asked
+	given: Given
+	common: ReturnType<typeof commonOf>
+}
 /** Reads the files that are named, the visit first. @throws BadInput where one cannot be read */
-async function inputOf(visitFile: string, asked: Asked, given: Given): Promise<KindInput> {
+async function inputOf({ visitFile, asked, given, common }: Wish): Promise<KindInput> {
 	const visit = readVisit(visitFile)
-	const protocolFile = readProtocol(given.protocol)
+	const protocolFile = common.protocolFile()
 	const earlier = readEarlier(given.earlier, visit)
 	const recipient = given.recipient
 	const input: KindInput = {
@@ -180,7 +206,7 @@ async function inputOf(visitFile: string, asked: Asked, given: Given): Promise<K
 		on: asked.on ?? visit.visitDate,
 		protocol: openProtocol(protocolFile),
 		assessment: assess(visit, earlier, protocolFile),
-		clinic: readClinic(given.clinic) ?? unnamedClinic,
+		clinic: common.clinic(),
 		consents: readConsents(given.consent),
 		...present({
 			team: visit.player.club || undefined,

@@ -66,6 +66,11 @@ it('refuses one file for several visits, and both ways at once', () => {
 		status: 2,
 		stderr: expect.stringContaining('--out-dir: not beside --out'),
 	})
+	for (const name of ['consent', 'plan', 'earlier', 'member'])
+		expect(report(...two, '--out-dir', out, `--${name}`, 'of-one.json')).toMatchObject({
+			status: 2,
+			stderr: expect.stringContaining(`--${name}: of one visit, given 2 visits`),
+		})
 	expect(report('--kind', 'player', '--out-dir', out)).toMatchObject({
 		status: 2,
 		stderr: expect.stringContaining('arguments: VISIT.json... expected'),
