@@ -1,10 +1,6 @@
 /** The records behind the window: opened while the window itself comes up. */
 import { type App, createApp } from '../app.ts'
 import { renderPdf, warmPdf } from '../pdf/render.ts'
-import { clockFrom } from './demo/clock.ts'
-import { demoPassphrase } from './demo/passphrase.ts'
-import { openDemo } from './demo/records.ts'
-import { otherPassphrases } from './demo/scenario.ts'
 
 /** By then the window stands; a choice of this program. */
 const warmAfterMs = 4000
@@ -24,15 +20,15 @@ export async function openWorkstation({
 	const note = (text: string) => {
 		process.stderr.write(`lastwright: ${text}\n`)
 	}
-	const app = demo
-		? await openDemo({ folder: dataFolder, now: clockFrom(day), note, tell })
-		: createApp({ dataFolder, renderPdf, note })
-	tell(
-		demo
-			? 'Demo: an invented clinic in a folder of its own, thrown away at the end. Passphrase, ' +
-					`if you lock it: ${demoPassphrase} (owner); ${otherPassphrases()}`
-			: `Records: ${dataFolder}`,
-	)
+	const opened = async (): Promise<App> => {
+		// real records never wait for what the demo is made of
+		if (demo)
+			return (await import('./demo/open.ts')).openToldOn(day, { folder: dataFolder, note, tell })
+		const app = createApp({ dataFolder, renderPdf, note })
+		tell(`Records: ${dataFolder}`)
+		return app
+	}
+	const app = await opened()
 	// the first page is drawn sooner if its worker is ready, and the window comes sooner if the
 	// worker waits for it
 	setTimeout(warmPdf, warmAfterMs).unref()

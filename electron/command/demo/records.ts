@@ -143,7 +143,12 @@ async function filled(
 	}
 }
 const optionsOf = ({ folder, now, note }: Opening): AppOptions => ({
-	...{ dataFolder: folder, renderPdf, demo: true, scryptCost: 1024, now, note },
+	dataFolder: folder,
+	renderPdf,
+	demo: true,
+	scryptCost: 1024,
+	now,
+	note,
 })
 /**
  * Opens records of the demo that are there. @returns undefined where they cannot be unlocked

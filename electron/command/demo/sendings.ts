@@ -63,9 +63,8 @@ export const outboxEntries = (ask: Ask, known: Known, { rooms }: Scenario): Entr
 		day: on,
 		enter: async () => {
 			const playerId = known.player(player)
-			await ask('outbox.addContact', {
-				...{ ...contact, playerId, email, emailAgain: email, warningsRead: true },
-			})
+			const typed = { ...contact, email, emailAgain: email, warningsRead: true }
+			await ask('outbox.addContact', { playerId, ...typed })
 		},
 	})),
 	...rooms.consents.flatMap((told) => consentEntries(ask, known, told)),

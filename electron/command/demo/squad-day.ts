@@ -35,7 +35,10 @@ async function enterVisit(
 	if (!measured) return
 	const { player } = await ask('players.open', { playerId })
 	const visit: Visit = {
-		...{ format: 'lastwright-visit', version: 1, player, visitDate: today },
+		format: 'lastwright-visit',
+		version: 1,
+		player,
+		visitDate: today,
 		...measured,
 	}
 	if (signedBy === undefined) {
@@ -57,7 +60,9 @@ export async function enterSquadDay(ask: Ask, scenario: Scenario): Promise<void>
 		if (playerId === undefined) throw new Error(`demo: nobody wears number ${number}`)
 		await enterVisit(ask, scenario, playerId, onBoard)
 		await ask('squad.mark', {
-			...{ squadId, playerId, presence },
+			squadId,
+			playerId,
+			presence,
 			...(at && { at }),
 			...(reason && { reason }),
 		})
