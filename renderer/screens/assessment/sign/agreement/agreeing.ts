@@ -9,17 +9,15 @@ import {
 	parties,
 	usualAgreement,
 } from '../../../../../shared/engine/visit/agreement.ts'
-import { readPath, writePath } from '../../../../parts/draft-path.ts'
 import { decide } from '../../decide/decisions.ts'
+import { withWritten, writtenAt } from '../written.ts'
 
 export const agreementOf = ({ decisions }: DraftContent): Agreement => decisions.agreement ?? {}
-const withAgreement = (draft: DraftContent, agreement: Agreement): DraftContent =>
-	decide(draft, { agreement: Object.keys(agreement).length > 0 ? agreement : undefined })
 /** Sets one answer by its path within the agreement; undefined takes it out. */
 export const answered = (draft: DraftContent, path: string, value: unknown): DraftContent =>
-	withAgreement(draft, writePath(agreementOf(draft), path, value))
+	withWritten(draft, 'agreement', path, value)
 export const answerAt = (draft: DraftContent, path: string): unknown =>
-	readPath(agreementOf(draft), path)
+	writtenAt(draft, 'agreement', path)
 
 /** The guardian's name is taken from the record with the tick that names it, and stays then. */
 export function withGuardian(draft: DraftContent): DraftContent {
@@ -48,7 +46,7 @@ export function isBegun({ explainedTo, explained, answer, by }: Agreement): bool
 /** The usual answers put together; the draft as it is where there are none. */
 export function withUsual(draft: DraftContent, minor: boolean): DraftContent {
 	const usual = usualAgreement(draft.visit.player, minor, agreementOf(draft))
-	return usual ? withAgreement(draft, usual) : draft
+	return usual ? decide(draft, { agreement: usual }) : draft
 }
 export const isMinorIn = ({ visit }: DraftContent, protocol: Protocol): boolean =>
 	isMinor(visit, protocol)

@@ -1,17 +1,10 @@
 /** The controls of the agreement: titles, limits and values of each come from its schema by path. */
-import {
-	Box,
-	Button,
-	Checkbox,
-	FormControlLabel,
-	Radio,
-	RadioGroup,
-	TextField,
-} from '@mui/material'
+import { Box, Button, Checkbox, FormControlLabel, Radio, RadioGroup } from '@mui/material'
 import { agreementSchema } from '../../../../../shared/engine/visit/agreement.ts'
 import { fieldMeta } from '../../../../../shared/engine/visit/field-meta.ts'
 import { capital } from '../../../../../shared/engine/words/words.ts'
 import type { DraftProps } from '../../stepProps.ts'
+import { WrittenText } from '../WrittenText.tsx'
 import { answerAt, answered, ticked } from './agreeing.ts'
 
 interface FieldProps extends DraftProps {
@@ -79,24 +72,19 @@ interface TextProps extends FieldProps {
 	hint?: string
 }
 export function TextOf({ path, draft, change, lines, offers = [], label, hint }: TextProps) {
-	const { title, maxLength } = fieldMeta(agreementSchema, path)
-	const typed = answerAt(draft, path)
-	const value = typeof typed === 'string' ? typed : ''
-	const put = (text: string) =>
-		change((now) => answered(now, path, text.trim() === '' ? undefined : text))
+	const put = (text: string) => change((now) => answered(now, path, text))
 	return (
 		<Box>
-			<TextField
-				fullWidth
-				size="small"
-				label={label ?? title}
-				value={value}
-				multiline={lines ?? false}
-				helperText={hint}
-				onChange={({ target }) => put(target.value)}
-				slotProps={{ htmlInput: { maxLength, autoComplete: 'off' }, inputLabel: { shrink: true } }}
+			<WrittenText
+				of="agreement"
+				path={path}
+				draft={draft}
+				change={change}
+				lines={lines}
+				label={label}
+				hint={hint}
 			/>
-			{value === '' &&
+			{answerAt(draft, path) === undefined &&
 				offers.map((name) => (
 					<Button key={name} size="small" onClick={() => put(name)}>
 						{name}

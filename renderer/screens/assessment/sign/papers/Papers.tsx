@@ -4,20 +4,20 @@
  */
 import { Alert, Box, Button, FormControlLabel, Radio, RadioGroup, Typography } from '@mui/material'
 import { useMemo, useState } from 'react'
+import { speakOf } from '../../../../../shared/engine/report/base.ts'
 import type { ReportInput } from '../../../../../shared/engine/report/inputs.ts'
 import { insertOf } from '../../../../../shared/engine/report/insert-of.ts'
 import { unnamedClinic } from '../../../../../shared/engine/report/kinds.ts'
 import { hasReason } from '../../../../../shared/engine/report/referral/reasons.ts'
 import { usualLetter } from '../../../../../shared/engine/report/referral.ts'
 import { urgencies } from '../../../../../shared/engine/visit/letters.ts'
-import { urgencyWords } from '../../../../../shared/engine/words/en/letters.ts'
 import { capital } from '../../../../../shared/engine/words/words.ts'
 import { draftInput } from '../../../../parts/draftPages.ts'
 import { useHost } from '../../../../query.ts'
 import type { DraftProps, StepProps } from '../../stepProps.ts'
 import { Fields, Group } from '../agreement/Group.tsx'
-import { PaperText } from './PaperFields.tsx'
-import { paperOf, withPaper } from './paper.ts'
+import { WrittenText } from '../WrittenText.tsx'
+import { withWritten } from '../written.ts'
 
 type PapersProps = Pick<StepProps, 'draft' | 'change' | 'assessment' | 'earlier'>
 export function Papers({ draft, change, assessment, earlier }: PapersProps) {
@@ -49,22 +49,23 @@ function Letter({ draft, change, input }: PaperProps) {
 			</Box>
 		)
 	const { urgency, question } = usualLetter(input)
+	const t = speakOf(input.clinic)
 	const chosen = draft.decisions.letter?.urgency
 	return (
 		<Section title="Letter to the doctor" id="letter-to-the-doctor">
 			<Group
 				title="Urgency"
 				asked={false}
-				hint={`Asked for by what was found: ${urgencyWords[urgency]}.`}
+				hint={`Asked for by what was found: ${t(`referral.urgency.${urgency}`)}.`}
 			>
 				<RadioGroup
 					row
 					aria-label="Urgency"
 					name="letter.urgency"
-					value={paperOf(draft, 'letter').urgency ?? urgency}
+					value={chosen ?? urgency}
 					onChange={({ target }) =>
 						change((now) =>
-							withPaper(
+							withWritten(
 								now,
 								'letter',
 								'urgency',
@@ -77,7 +78,7 @@ function Letter({ draft, change, input }: PaperProps) {
 						<FormControlLabel
 							key={one}
 							value={one}
-							label={capital(urgencyWords[one])}
+							label={capital(t(`referral.urgency.${one}`))}
 							control={<Radio />}
 						/>
 					))}
@@ -90,17 +91,17 @@ function Letter({ draft, change, input }: PaperProps) {
 				)}
 			</Group>
 			<Fields>
-				<PaperText
+				<WrittenText
 					of="letter"
-					field="question"
+					path="question"
 					lines
 					otherwise={question}
 					draft={draft}
 					change={change}
 				/>
-				<PaperText of="letter" field="words" lines draft={draft} change={change} />
-				<PaperText of="letter" field="enclosures" otherwise="none" draft={draft} change={change} />
-				<PaperText of="letter" field="copyTo" otherwise="none" draft={draft} change={change} />
+				<WrittenText of="letter" path="words" lines draft={draft} change={change} />
+				<WrittenText of="letter" path="enclosures" otherwise="none" draft={draft} change={change} />
+				<WrittenText of="letter" path="copyTo" otherwise="none" draft={draft} change={change} />
 			</Fields>
 		</Section>
 	)
@@ -111,13 +112,13 @@ function Order({ draft, change, input }: PaperProps) {
 	return (
 		<Section title="Insert order" id="insert-order">
 			<Fields>
-				<PaperText of="order" field="number" draft={draft} change={change} />
-				<PaperText of="order" field="laboratory" draft={draft} change={change} />
-				<PaperText of="order" field="neededBy" draft={draft} change={change} />
-				<PaperText of="order" field="sent" draft={draft} change={change} />
-				<PaperText
+				<WrittenText of="order" path="number" draft={draft} change={change} />
+				<WrittenText of="order" path="laboratory" draft={draft} change={change} />
+				<WrittenText of="order" path="neededBy" draft={draft} change={change} />
+				<WrittenText of="order" path="sent" draft={draft} change={change} />
+				<WrittenText
 					of="order"
-					field="shipTo"
+					path="shipTo"
 					otherwise={[input.clinic.name, ...input.clinic.address].join(', ')}
 					draft={draft}
 					change={change}
