@@ -1,6 +1,7 @@
 /** Every kind of document by its name: what it needs, and what composes it. */
 
 import { isMinor } from '../facts/age.ts'
+import { isHeld } from '../facts/held.ts'
 import { present } from '../plain/present.ts'
 import { openProtocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
@@ -73,7 +74,12 @@ const insertProblems = (input: KindInput): string[] => {
 		]
 	const { left, right } = insertOf(input)
 	if (left.length + right.length > 0) return []
-	const { insert } = planOf(input)
+	const { insert, gate } = planOf(input)
+	if (isHeld(gate, 'sport'))
+		return [
+			'insert: held, given a visit whose sport waits and with it every insert, allowed: a visit ' +
+				'in which nothing holds sport',
+		]
 	return [
 		`insert: nothing to order, given left ${insert.left.state} and right ` +
 			`${insert.right.state}, allowed: a visit with findings that call for an insert, or ` +
