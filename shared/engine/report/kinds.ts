@@ -22,7 +22,8 @@ import { hasReason } from './referral/reasons.ts'
 import { referralLetter } from './referral.ts'
 import { wornIn } from './season-chart/chart-input.ts'
 import { seasonChart } from './season-chart.ts'
-import { type SquadMember, squadForClinician } from './squad.ts'
+import type { SquadMember } from './squad/member.ts'
+import { squadForClinician } from './squad.ts'
 import { squadForClub } from './squad-for-club.ts'
 import { waits } from './waits.ts'
 
@@ -124,21 +125,21 @@ const squadProblems = (input: KindInput): string[] => {
 	)
 }
 const composeSquad = (input: KindInput): LwDocument => {
-	const { clinic, on, team } = input
+	const { clinic, on, team, draft } = input
 	const members = squadOf(input)
-	if (input.audience !== 'club') return squadForClinician(members, clinic, on, team)
+	if (input.audience !== 'club') return squadForClinician(members, { clinic, on, team, draft })
 	const players = members.map((member, place) =>
-		clubFields(member, input.consents?.[place], { on, purpose: 'squad-club' }),
+		clubFields({ ...member, draft }, input.consents?.[place], { on, purpose: 'squad-club' }),
 	)
-	return squadForClub(players, clinic, on, team)
+	return squadForClub(players, { clinic, on, team, draft })
 }
 const coachAdds = ({ on, plan, clubAdds }: KindInput): ClubAdds => ({
 	...present({ on, purpose: 'coach' as const, plan }),
 	...clubAdds,
 })
 const composeCoach = (input: KindInput): LwDocument => {
-	const { consents, clinic, on } = input
-	return coachLetter(clubFields(input, consents?.[0], coachAdds(input)), clinic, on)
+	const { consents, clinic, on, draft } = input
+	return coachLetter(clubFields(input, consents?.[0], coachAdds(input)), { clinic, on, draft })
 }
 const nothingMissing = (): string[] => []
 

@@ -1,6 +1,7 @@
 /** The one most urgent thing: what stops, whom to see, or the pair that must not stay as it is. */
 import type { Gate, Holdable, Kept, OwnedPair } from '../../findings/assessment.ts'
 import { pairsLeftOff } from '../../prescription/owned.ts'
+import type { SettledPlan } from '../../prescription/settled.ts'
 import { listed } from '../../words/en/format.ts'
 import { paperName } from '../../words/names.ts'
 import type { Speak } from '../../words/speak.ts'
@@ -129,8 +130,13 @@ export interface WrongPairs {
 	pairs: readonly Owned[]
 }
 /** Undefined where every pair may stay, or what is to be replaced waits with all that is bought. */
-export function wrongPairs(input: ReportInput): WrongPairs | undefined {
-	const { owned, gate } = planOf(input)
+export const wrongPairs = (input: ReportInput): WrongPairs | undefined =>
+	wrongPairsOf(planOf(input))
+/** The same of a plan. */
+export function wrongPairsOf({
+	owned,
+	gate,
+}: Pick<SettledPlan, 'owned' | 'gate'>): WrongPairs | undefined {
 	const leftOff = pairsLeftOff(owned)
 	const off = owned.filter(({ verdict }) => verdict === 'stop-wearing')
 	if (off.length > 0) return { way: 'off', pairs: off }

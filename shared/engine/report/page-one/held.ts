@@ -69,7 +69,10 @@ const next = ({ audience }: Reader, { review }: SettledPlan, t: Speak): string[]
 	t(audience === 'guardian' ? 'guardian.soonerPain' : 'player.reviewPain'),
 ]
 /** What was done, as it was typed; not to a reader who may not be told of all that it was about. */
-function doneSoFar({ told }: Reader, { decisions, assessment }: ReportInput): string[] {
+export function doneSoFar(
+	told: Reader['told'],
+	{ decisions, assessment }: Pick<ReportInput, 'decisions' | 'assessment'>,
+): string[] {
 	const hidden = new Set(
 		assessment.screening.items
 			.filter((item) => item.state === 'yes' && !isOpenTo(told, item))
@@ -100,7 +103,7 @@ export const held: Part = (input, reader, t, notes) => {
 			concern.since && t('player.stillOpen', { date: dateWords(concern.since) }),
 			...new Set(said.map(({ says }) => says)),
 		),
-		...fact(t('pageOne.done'), ...doneSoFar(reader, input)),
+		...fact(t('pageOne.done'), ...doneSoFar(reader.told, input)),
 		...(isHeld(plan.gate, 'sport') ? fact(t('pageOne.next'), ...next(reader, plan, t)) : []),
 	]
 	return [
