@@ -3,10 +3,11 @@ import { isHeld } from '../../facts/held.ts'
 import type { SettledPlan } from '../../prescription/settled.ts'
 import { listed } from '../../words/en/format.ts'
 import type { Speak } from '../../words/speak.ts'
-import { isOpenTo, state } from '../../words/statement.ts'
+import { state } from '../../words/statement.ts'
 import { dateWords } from '../../words/words.ts'
 import { say } from '../base.ts'
 import type { BlockOf } from '../document.ts'
+import { doneWords } from '../done-told.ts'
 import type { ReportInput } from '../inputs.ts'
 import { medicinesAsked } from '../medicines.ts'
 import { pairName } from '../pair-names.ts'
@@ -68,24 +69,6 @@ const next = ({ audience }: Reader, { review }: SettledPlan, t: Speak): string[]
 	...(review ? [t('pageOne.comeBack', { date: dateWords(review.date) })] : []),
 	t(audience === 'guardian' ? 'guardian.soonerPain' : 'player.reviewPain'),
 ]
-/** What was done, as it was typed; not to a reader who may not be told of all that it was about. */
-export function doneSoFar(
-	told: Reader['told'],
-	{ decisions, assessment }: Pick<ReportInput, 'decisions' | 'assessment'>,
-): string[] {
-	const hidden = new Set(
-		assessment.screening.items
-			.filter((item) => item.state === 'yes' && !isOpenTo(told, item))
-			.map(({ id }) => id),
-	)
-	const { referralDone, screeningDone = [] } = decisions
-	return [
-		...(referralDone && hidden.size === 0 ? [referralDone] : []),
-		...screeningDone
-			.filter(({ items }) => !items.some((id) => hidden.has(id)))
-			.map(({ done }) => done),
-	]
-}
 /** Facts under the head; in the form of a held page, what else waits. */
 export const held: Part = (input, reader, t, notes) => {
 	const concern = concernOf(input)
@@ -103,7 +86,7 @@ export const held: Part = (input, reader, t, notes) => {
 			concern.since && t('player.stillOpen', { date: dateWords(concern.since) }),
 			...new Set(said.map(({ says }) => says)),
 		),
-		...fact(t('pageOne.done'), ...doneSoFar(reader.told, input)),
+		...fact(t('pageOne.done'), ...doneWords(reader.told, input)),
 		...(isHeld(plan.gate, 'sport') ? fact(t('pageOne.next'), ...next(reader, plan, t)) : []),
 	]
 	return [

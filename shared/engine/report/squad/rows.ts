@@ -10,8 +10,8 @@ import type { Speak } from '../../words/speak.ts'
 import { actionWords, capital, dateWords, shown } from '../../words/words.ts'
 import { nameOf } from '../base.ts'
 import type { BlockOf } from '../document.ts'
+import { doneWords } from '../done-told.ts'
 import { wrongPairsOf } from '../page-one/head.ts'
-import { doneSoFar } from '../page-one/held.ts'
 import { wholeInside } from '../page-one/inside.ts'
 import { pairName } from '../pair-names.ts'
 import { planOf } from '../plan-of.ts'
@@ -94,10 +94,10 @@ export function memberTable(members: readonly SquadMember[], t: Speak): BlockOf<
 	}
 }
 /** What was done; where it was about what is private, that it is recorded. */
-function doneWords(member: SquadMember, t: Speak): string {
+function whatWasDone(member: SquadMember, t: Speak): string {
 	const { referralDone, screeningDone = [] } = member.decisions
 	if (!referralDone?.trim() && screeningDone.length === 0) return t('squad.notReferred')
-	const done = doneSoFar([], member).join(' ')
+	const done = doneWords([], member).join(' ')
 	return done === '' ? t('squad.doneInRecord') : t('squad.done', { done })
 }
 /** What stands in the box of a player who is stopped: what else is held, who did what, when next. */
@@ -113,7 +113,7 @@ export function stopText(member: SquadMember, t: Speak): string {
 		}),
 		...noWeight.map((side) => t('squad.noWeight', { side })),
 		...(wrong ? [t('pageOne.notThese', { pairs: listed(wrong) })] : []),
-		doneWords(member, t),
+		whatWasDone(member, t),
 		...(plan.review ? [t('squad.reviewOn', { date: dateWords(plan.review.date) })] : []),
 	].join(' ')
 }
