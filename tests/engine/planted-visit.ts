@@ -3,7 +3,7 @@ import { privatePaths } from '../../shared/engine/visit/private.ts'
 import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
 
 export const massKg = 83.7
-export const note = 'zq note of concern'
+const note = 'zq note of concern'
 /** What a private field is answered with, where it is no yes. */
 const answers: Readonly<Record<string, unknown>> = {
 	'screening.lowEnergy.periodsMissed': 6,

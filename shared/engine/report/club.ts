@@ -26,7 +26,7 @@ export interface ClubConsent {
 }
 /** Who can consent for a player. */
 export const consentGivers = ['player', 'parent', 'guardian', 'other-authority'] as const
-export type ConsentGiver = (typeof consentGivers)[number]
+type ConsentGiver = (typeof consentGivers)[number]
 /**
  * Practical limits a clinician may tick: closed words, so that nothing clinical can be typed into
  * them.
