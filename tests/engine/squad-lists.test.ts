@@ -7,7 +7,7 @@ import { isHeld } from '../../shared/engine/facts/held.ts'
 import { settledPlan } from '../../shared/engine/prescription/settled.ts'
 import type { ClubConsent } from '../../shared/engine/report/club.ts'
 import type { BlockOf, LwDocument } from '../../shared/engine/report/document.ts'
-import { type KindInput, kinds } from '../../shared/engine/report/kinds.ts'
+import { type KindInput, kindNames, kinds } from '../../shared/engine/report/kinds.ts'
 import { textsIn } from '../../shared/engine/report/texts.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
@@ -178,4 +178,24 @@ describe('what the club is given', () => {
 			text: t('common.no'),
 		})
 	})
+})
+
+const everyPaper = [
+	...kindNames.map((kind) => ({ kind, purpose: 'coach' as const, audience: 'clinician' as const })),
+	{ kind: 'squad' as const, purpose: 'squad-club' as const, audience: 'club' as const },
+]
+it.each(everyPaper)('$kind for the $audience is marked until somebody signed', (paper) => {
+	const { kind, purpose, audience } = paper
+	for (const draft of [true, false]) {
+		const document = kinds[kind].compose({
+			...memberOf(tui),
+			clinic,
+			signedAt: draft ? undefined : `${on}T09:00:00.000Z`,
+			draft,
+			on,
+			audience,
+			consents: [{ id: 'C', purpose, decision: 'permit', given: '2027-01-20' }],
+		})
+		expect(document.draft).toBe(draft)
+	}
 })

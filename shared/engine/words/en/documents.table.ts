@@ -297,6 +297,7 @@ export const sentences = {
 	'sheet.verdict.modify': 'change',
 	'sheet.verdict.training-only': 'training only',
 	'sheet.verdict.replace': 'replace',
+	'sheet.verdict.replace-later': 'leave off; replace once buying is cleared',
 	'sheet.verdict.stop-wearing': 'stop wearing',
 	'sheet.byRole': 'Pairs by role',
 	'sheet.means.keep': 'kept',
