@@ -48,9 +48,17 @@ function ofInsert(reader: Reader, input: ReportInput, t: Speak): Ladder[] {
 	]
 	return [{ title: t('guardian.insertWear'), about, steps, after }]
 }
-function ladderBlocks({ title, about, steps, after }: Ladder): Block[] {
-	const left: InnerBlock[] = [say(about.map(capital).join(' ')), ...ladder(title, steps)]
-	return sideBySide(left, after.length > 0 ? [{ kind: 'list', items: after }] : [])
+const onOf = ({ title, about, steps }: Ladder): InnerBlock[] => [
+	say(about.map(capital).join(' ')),
+	...ladder(title, steps),
+]
+const afterOf = ({ after }: Ladder): InnerBlock[] =>
+	after.length > 0 ? [{ kind: 'list', items: after }] : []
+/** Two stand beside each other, each whole; of one, the end stands beside the beginning. */
+function ladderBlocks([first, second]: readonly Ladder[]): Block[] {
+	if (!first) return []
+	if (!second) return sideBySide(onOf(first), afterOf(first))
+	return sideBySide([...onOf(first), ...afterOf(first)], [...onOf(second), ...afterOf(second)])
 }
 /** Roles whose pairs are boots. */
 const bootRoles: readonly PairRole[] = ['match', 'training']
@@ -66,6 +74,6 @@ export const wearing: Part = (input, reader, t) => {
 	const ladders = isKeptFrom(reader, input, 'insert')
 		? []
 		: [...ofRaise(reader, input, t), ...ofInsert(reader, input, t)]
-	const blocks = [...ofBoots(input, t), ...ladders.flatMap(ladderBlocks)]
+	const blocks = [...ofBoots(input, t), ...ladderBlocks(ladders)]
 	return blocks.length === 0 ? [] : [heading(t('guardian.wear')), ...blocks]
 }
