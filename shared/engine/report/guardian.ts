@@ -1,6 +1,6 @@
 /**
- * The guardian's page: what stops, what to do, the pairs at home, what to buy, wearing in, when to
- * call, when to come again, what the club was told. It begins as page one of the player's report
+ * The guardian's page: what stops, what to do, the pairs at home, what to buy, when to call and
+ * to come again, wearing in, what the club was told. It begins as page one of the player's report
  * does, and says of the player by name.
  */
 import { guardianPaperName } from '../words/names.ts'
@@ -23,7 +23,7 @@ import { readerOf } from './reader.ts'
 const changed: Part = (input, _reader, t) => amended(input, t)
 const play: Part = (input, _reader, t) => loadBlocks(planOf(input), t)
 const signed: Part = (input, _reader, t) => slimSignature(input, t)
-/** In the order in which they are read. */
+/** In the order in which they are read: when to call stands on the first page, whatever follows. */
 const parts: readonly Part[] = [
 	head,
 	held,
@@ -34,9 +34,9 @@ const parts: readonly Part[] = [
 	untilReview,
 	pairs,
 	buy,
-	wearing,
 	call,
 	again,
+	wearing,
 	shared,
 	signed,
 ]
