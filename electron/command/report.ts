@@ -6,7 +6,7 @@ import { assess } from '../../shared/engine/assess.ts'
 import { need } from '../../shared/engine/plain/need.ts'
 import { present } from '../../shared/engine/plain/present.ts'
 import { openProtocol, type ProtocolFile } from '../../shared/engine/protocol/protocol.ts'
-import type { ClubConsent } from '../../shared/engine/report/club.ts'
+import { type ClubConsent, consentGivers } from '../../shared/engine/report/club.ts'
 import {
 	isKind,
 	type KindInput,
@@ -230,6 +230,7 @@ const consentSchema = z.strictObject({
 	purpose: z.enum(['coach', 'squad-club']),
 	decision: z.enum(['permit', 'deny']),
 	given: z.iso.date(),
+	by: z.enum(consentGivers).optional(),
 	until: z.iso.date().optional(),
 	withdrawn: z.iso.date().optional(),
 })

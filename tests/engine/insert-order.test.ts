@@ -6,7 +6,9 @@ import { settleAll } from '../../shared/engine/prescription/answers.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import { blocksIn } from '../../shared/engine/report/document.ts'
 import { insertOrder } from '../../shared/engine/report/insert-order.ts'
+import { kinds } from '../../shared/engine/report/kinds.ts'
 import { playerReport } from '../../shared/engine/report/player.ts'
+import { textsIn } from '../../shared/engine/report/texts.ts'
 import {
 	type Decisions,
 	decisionsSchema,
@@ -173,5 +175,63 @@ describe('the insert order', () => {
 		)
 		expect(textOf(typed)).toContain('Sent along: plaster cast.')
 		expect(textOf(orderOf(visit))).not.toContain('Sent along')
+	})
+})
+
+describe('what the player reads that waits', () => {
+	const sore = visitWith({
+		posture: {
+			left: { fpi6: flat, supinationResistance: 'high' },
+			right: { fpi6: flat, supinationResistance: 'high' },
+		},
+		feet: {
+			left: { heelWidthMm: 60, heelToBallMm: 190 },
+			right: { heelWidthMm: 60, heelToBallMm: 190 },
+		},
+		conditions: [has('flexible-flatfoot-pain', 'both')],
+	})
+	const told = (screening: NonNullable<Visit['screening']>) => {
+		const visit = { ...sore, screening: { ...sore.screening, ...screening } }
+		const assessment = assess(visit)
+		const input = {
+			visit,
+			assessment,
+			decisions: settleAll(noDecisions, assessment.prescription, 'asked elsewhere'),
+			clinic,
+			signedAt: '2027-01-20T12:00:00.000Z',
+			draft: false,
+			on: visit.visitDate,
+		}
+		return { input, page: textsIn(playerReport(input).blocks), gate: assessment.prescription.gate }
+	}
+	const waitsOn = (side: 'left' | 'right') =>
+		spokenTo('player', state('insert.held', { side, until: [] }))
+	it('is ordered for neither foot while sport is held for one', () => {
+		const { input, page, gate } = told({
+			boneStress: {
+				side: 'left',
+				site: 'navicular',
+				focalTenderness: true,
+				loadPain: true,
+				weeksOfPain: 5,
+			},
+		})
+		expect(isHeld(gate, 'sport')).toBe(true)
+		expect(isHeld(gate, 'insert', 'right')).toBe(false)
+		expect(input.assessment.prescription.insert.right.state).toBe('proposed')
+		expect(page).toContain(sentences['pageOne.waits'])
+		expect(kinds['insert-order'].problems(input)).toEqual([
+			expect.stringMatching(/^insert: held, given a visit whose sport waits/),
+		])
+	})
+	it('is the one foot whose insert is held, where sport is not: the other is ordered', () => {
+		const { input, page, gate } = told({
+			neurological: { left: { feltHallux: false, feltFirstHead: true, feltFifthHead: true } },
+		})
+		expect(isHeld(gate, 'sport')).toBe(false)
+		expect(isHeld(gate, 'insert', 'left')).toBe(true)
+		expect(kinds['insert-order'].problems(input)).toEqual([])
+		expect(page).toContain(waitsOn('left'))
+		expect(page).not.toContain(waitsOn('right'))
 	})
 })

@@ -139,11 +139,18 @@ describe('a foot that was hurt when it was measured', () => {
 	})
 })
 describe('a guardian', () => {
-	it('reads the length of boots where boots are bought alone', () => {
-		expect(pageOf('guardian', pictured('21-knees-of-a-girl'))).not.toContain(
-			startOf('guardian.inside'),
-		)
-		expect(pageOf('guardian', pictured('13-child-of-five'))).toContain(startOf('guardian.inside'))
+	it('takes the card of the player to the shop, and wears boots in where boots are bought', () => {
+		const cardOf = (kind: 'player' | 'guardian', visit: Visit) =>
+			kinds[kind]
+				.compose(inputOf(visit, assess(visit)))
+				.blocks.find((block) => block.kind === 'facts' && block.boxed)
+		const [girl, child] = [pictured('21-knees-of-a-girl'), pictured('13-child-of-five')]
+		for (const visit of [girl, child]) {
+			expect(cardOf('guardian', visit)).toBeDefined()
+			expect(cardOf('guardian', visit)).toEqual(cardOf('player', visit))
+		}
+		expect(pageOf('guardian', girl)).not.toContain(sentences['guardian.wearBoots'])
+		expect(pageOf('guardian', child)).toContain(sentences['guardian.wearBoots'])
 	})
 	it('is not sent back for tight shoes while none may be bought', () => {
 		const page = pageOf('guardian', pictured('14-hip-of-a-boy'))

@@ -205,7 +205,7 @@ describe('new boots of a foot at risk', () => {
 		const ofMinor = guardianPageOf(withPlan(minor, more))
 		expect(ofMinor).not.toContain(t('guardian.wearBoots'))
 		expect(ofMinor).not.toContain(documentSentences['guardian.buy'])
-		expect(ofMinor).toContain(documentSentences['player.untilReview'])
+		expect(ofMinor).toContain(documentSentences['guardian.untilReview'])
 		expect(ofMinor).toContain(stopped)
 	})
 	it('are worn in, as a guardian is told, where nothing speaks against them', () => {

@@ -14,49 +14,14 @@ import {
 import { linesFor, mayHoldPrivate, readerOf } from '../../shared/engine/report/reader.ts'
 import { textsIn } from '../../shared/engine/report/texts.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
-import { privatePaths } from '../../shared/engine/visit/private.ts'
-import { type Visit, visitSchema } from '../../shared/engine/visit/visit.ts'
+import type { Visit } from '../../shared/engine/visit/visit.ts'
 import { toldTo } from '../../shared/engine/words/privacy.ts'
 import { clinic, json, read } from '../demo.ts'
 import { demoNames } from './demo-report.ts'
+import { massKg, planted, young } from './planted-visit.ts'
 import { wholeVisit } from './random-visit.ts'
 
 const on = '2027-03-01'
-const massKg = 83.7
-const note = 'zq note of concern'
-/** What a private field is answered with, where it is no yes. */
-const answers: Readonly<Record<string, unknown>> = {
-	'screening.lowEnergy.periodsMissed': 6,
-	'screening.safeguardingNote': note,
-}
-/** The same visit with every private field answered, and a body mass to be found again. */
-function planted(visit: Visit): Visit {
-	const { screening } = visit
-	const whole = structuredClone({
-		...visit,
-		player: { ...visit.player, sex: 'female' },
-		body: { ...visit.body, massKg, growthOrHormoneTreatment: true },
-		screening: {
-			...screening,
-			injury: { side: 'left', ...screening?.injury },
-			limp: { side: 'left', days: 9, ...screening?.limp },
-			lowEnergy: { ...screening?.lowEnergy },
-		},
-	})
-	for (const { path } of privatePaths) {
-		const keys = path.split('.')
-		const last = keys.pop()!
-		let part = whole as unknown as Record<string, unknown>
-		for (const key of keys) part = part[key] as Record<string, unknown>
-		part[last] ??= answers[path] ?? true
-		if (part[last] === false) part[last] = true
-	}
-	return visitSchema.parse(whole)
-}
-const young = (visit: Visit): Visit => ({
-	...visit,
-	player: { ...visit.player, birthDate: '2013-05-02', guardian: { name: 'Rae Ashdown' } },
-})
 const privateWords =
 	/pregnan|\bperiods?\b(?! of)|menstru|menarche|steroid|hormone|\bpills?\b|medication|blood thinner|anticoagul|floxacin|cortico|zq note|weight loss|losing weight|body mass|\bBMI\b|\bkg\b|83\.7|safeguard/i
 const consent = { id: 'C-7', decision: 'permit' as const, given: '2026-01-20' }

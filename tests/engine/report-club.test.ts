@@ -173,8 +173,11 @@ describe('what a club may read', () => {
 						{ ...consent, purpose: 'squad-club' },
 						{ on, purpose: 'squad-club', plan },
 					)
-					const letter = coachLetter(fields, clinic, on)
-					for (const document of [letter, squadForClub([squadFields], clinic, on, 'Team')]) {
+					const letter = coachLetter(fields, { clinic, on, draft: false })
+					for (const document of [
+						letter,
+						squadForClub([squadFields], { clinic, on, team: 'Team', draft: false }),
+					]) {
 						const text =
 							`${JSON.stringify({ ...document, letterhead: 0 })} ` +
 							`${toHtml(document, { href: 'a.css' })}`
@@ -185,10 +188,10 @@ describe('what a club may read', () => {
 					expect(
 						letter.blocks.some(
 							(block) =>
-								block.kind === 'table' &&
+								block.kind === 'facts' &&
 								block.rows.some(
-									(row) =>
-										row[0] === sentences['coach.insert'] && row[1] === (insert ? 'yes' : 'no'),
+									({ label, text }) =>
+										label === sentences['coach.insert'] && text === (insert ? 'yes' : 'no'),
 								),
 						),
 					).toBe(true)
@@ -211,11 +214,11 @@ describe('what a club may read', () => {
 		const of = ofVisit(visit)
 		const letterOf = (seen: Visit) =>
 			JSON.stringify(
-				coachLetter(
-					clubFields({ ...of, visit: seen }, consent, { on, purpose: 'coach' }),
+				coachLetter(clubFields({ ...of, visit: seen }, consent, { on, purpose: 'coach' }), {
 					clinic,
 					on,
-				),
+					draft: false,
+				}),
 			)
 		expect(letterOf(bare)).toBe(letterOf(visit))
 	})
@@ -227,7 +230,7 @@ describe('what a club may read', () => {
 				pairs: [],
 			}
 			const fields = clubFields(ofVisit(visit), consent, { on, purpose: 'coach', plan })
-			return { fields, text: JSON.stringify(coachLetter(fields, clinic, on)) }
+			return { fields, text: JSON.stringify(coachLetter(fields, { clinic, on, draft: false })) }
 		}
 		const well = letterOf({})
 		const one = letterOf({ breathlessOrChestPain: true })
@@ -250,8 +253,7 @@ describe('what a club may read', () => {
 		}
 		const sheet = squadForClub(
 			[fieldsOf('Abel', {}), fieldsOf('Baker', {}), fieldsOf('Zander', { fever: true })],
-			clinic,
-			on,
+			{ clinic, on, draft: false },
 		)
 		const table = sheet.blocks.find((block) => block.kind === 'table')
 		const names = table?.kind === 'table' ? table.rows.map(([name]) => name) : []

@@ -2,20 +2,26 @@
 import type { InputOf, OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { assess } from '../../../shared/engine/assess.ts'
+import { present } from '../../../shared/engine/plain/present.ts'
 import { clubFields } from '../../../shared/engine/report/club.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import { keptDigest, keptForm } from '../../../shared/engine/report/kept/keep.ts'
-import { type SquadMember, squadForClinician } from '../../../shared/engine/report/squad.ts'
+import type { SquadMember } from '../../../shared/engine/report/squad/member.ts'
+import { squadForClinician } from '../../../shared/engine/report/squad.ts'
 import { squadForClub } from '../../../shared/engine/report/squad-for-club.ts'
 import { noDecisions } from '../../../shared/engine/visit/decisions.ts'
 import type { Visit } from '../../../shared/engine/visit/visit.ts'
-import { checkConsent } from '../people/consents.ts'
+import { clubConsentOf } from '../people/club-consent.ts'
+import { checkConsent, listConsents } from '../people/consents.ts'
 import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
+import { planThen } from '../season/standing.ts'
+import { signedInput } from '../visits/composing.ts'
 import { draw, pdfOf } from '../visits/drawing.ts'
 import { givenOfSquad, keepGiven } from '../visits/given.ts'
+import { letterheadFor } from '../visits/signing.ts'
 import { openVisit } from '../visits/visits.ts'
 import { type BoardNeeds, openSquad, signedRows } from './board.ts'
 
@@ -57,8 +63,9 @@ async function pagesOf(
 	keepGiven(memory, deps, { ...wanted, squadId, version: 1, document, bytes })
 	return bytes
 }
-function forClub(memory: Needs, deps: Deps, { squadId, day, team }: Board): Summary {
+function forClub(memory: Needs, deps: Deps, { squadId, team }: Board): Summary {
 	const on = dayHere(deps.now())
+	const signers = new Set<string>()
 	const leftOut: string[] = []
 	const fields = signedRows(memory, deps, squadId).flatMap((row) => {
 		const answer = checkConsent(memory, deps, row.playerId, 'squad-summary', '')
@@ -66,21 +73,19 @@ function forClub(memory: Needs, deps: Deps, { squadId, day, team }: Board): Summ
 			leftOut.push(`${row.name}: ${answer.because}`)
 			return []
 		}
-		const read = orTrouble(() => memberOf(openVisit(deps, { visitId: row.visitId })))
+		const read = orTrouble(() => forClubOf(memory, deps, row.visitId))
 		if ('trouble' in read) {
 			leftOut.push(`${row.name}: ${read.trouble}`)
 			return []
 		}
-		const consent = {
-			id: answer.consentId.slice(0, 8),
-			purpose: 'squad-club' as const,
-			decision: 'permit' as const,
-			given: day < on ? day : on,
-			...(answer.expires && { until: answer.expires }),
-		}
-		return [clubFields(read.value, consent, { on, purpose: 'squad-club' })]
+		const { consents } = listConsents(memory, deps, { playerId: row.playerId })
+		const given = consents.find(({ consentId }) => consentId === answer.consentId)
+		signers.add(read.value.signer)
+		const adds = present({ on, purpose: 'squad-club' as const, plan: read.value.plan })
+		return [clubFields(read.value.member, clubConsentOf(given, 'squad-club'), adds)]
 	})
-	return { document: squadForClub(fields, memory.clinic.needLetterhead(), on, team), leftOut }
+	const frame = { clinic: letterheadFor(memory), on, team, draft: false }
+	return { document: squadForClub(fields, frame, [...signers]), leftOut }
 }
 function forClinician(memory: Needs, deps: Deps, board: Board): Summary {
 	const on = dayHere(deps.now())
@@ -98,8 +103,8 @@ function forClinician(memory: Needs, deps: Deps, board: Board): Summary {
 		leftOut.push(`${row.name}: not signed yet.`)
 		return []
 	})
-	const letterhead = memory.clinic.needLetterhead()
-	return { document: squadForClinician(members, letterhead, on, board.team), leftOut }
+	const frame = { clinic: letterheadFor(memory), on, team: board.team, draft: false }
+	return { document: squadForClinician(members, frame), leftOut }
 }
 /** What is read of one player, or why it cannot be: the others stand in the summary all the same. */
 function orTrouble<Value>(read: () => Value): { value: Value } | { trouble: string } {
@@ -115,6 +120,17 @@ const memberOf = (signed: SignedVisit): SquadMember => ({
 	assessment: assessmentOf(signed),
 	decisions: signed.decisions,
 })
+/** A signed visit for the sheet of the club: who signed it, and the plan of the season that stands. */
+function forClubOf(memory: Needs, deps: Deps, visitId: string) {
+	const signed = openVisit(deps, { visitId })
+	const member = memberOf(signed)
+	const input = signedInput(memory, deps, signed)
+	return {
+		member,
+		signer: signed.signedBy.name,
+		plan: planThen(memory, deps, signed.playerId, input)?.plan,
+	}
+}
 /** A player nobody assessed that day: an empty visit. */
 function unseenMember({ players, clinic }: Needs, board: Board, playerId: string): SquadMember {
 	const visit: Visit = {

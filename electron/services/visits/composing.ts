@@ -3,11 +3,9 @@ import { randomUUID } from 'node:crypto'
 import type { SignedVisit } from '../../../shared/contract.ts'
 import { kindWords, type OutboxKind, type Recipient } from '../../../shared/desk/outbox/item.ts'
 import { nameOnPaper } from '../../../shared/desk/outbox/recipients.ts'
-import type { Consent } from '../../../shared/desk/records/consent.ts'
 import type { DocumentValue } from '../../../shared/desk/visits/kept-pages.ts'
 import { clockHere, dayHere, dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
-import { addDays } from '../../../shared/engine/plain/days.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import type { ClubConsent } from '../../../shared/engine/report/club.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
@@ -15,6 +13,7 @@ import type { KeptDocument } from '../../../shared/engine/report/kept/form.ts'
 import { keptForm } from '../../../shared/engine/report/kept/keep.ts'
 import { type KindInput, kinds } from '../../../shared/engine/report/kinds.ts'
 import { protocolOfDigest } from '../clinic/protocol.ts'
+import { clubConsentOf } from '../people/club-consent.ts'
 import { checkConsent, listConsents } from '../people/consents.ts'
 import type { PlayerIds } from '../players/memory.ts'
 import { assessmentOf } from '../records/assessment.ts'
@@ -67,7 +66,7 @@ function earlierThen(players: PlayerIds, deps: Deps, signed: SignedVisit) {
 	}
 }
 /** What every document of a signed visit is made of, as at signing. */
-const signedInput = (
+export const signedInput = (
 	{ clinic, players }: Pick<Memory, 'clinic' | 'players'>,
 	deps: Deps,
 	signed: SignedVisit,
@@ -151,25 +150,12 @@ function coachConsent(
 	for (const name of names) {
 		const answer = checkConsent(memory, deps, playerId, 'share-with-coach', name)
 		if (answer.inForce)
-			return clubConsentOf(toCoaches.find((consent) => consent.consentId === answer.consentId))
+			return clubConsentOf(
+				toCoaches.find((consent) => consent.consentId === answer.consentId),
+				'coach',
+			)
 	}
 	return undefined
-}
-/**
- * A consent to share with the coach, as the club documents read it: their last day is included, the
- * record's is not.
- */
-function clubConsentOf(consent: Consent | undefined): ClubConsent | undefined {
-	return (
-		consent && {
-			id: consent.consentId,
-			purpose: 'coach',
-			decision: consent.decision,
-			given: consent.given,
-			...(consent.expires && { until: addDays(consent.expires, -1) }),
-			...(consent.withdrawn && { withdrawn: consent.withdrawn }),
-		}
-	)
 }
 /** @throws Refusal naming what is missing */
 function composed(kind: OutboxKind, input: KindInput): LwDocument {

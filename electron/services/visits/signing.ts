@@ -56,8 +56,8 @@ interface Composed {
 	before: { record: string; visit: SignedVisit } | undefined
 }
 
-/** The letterhead with the name of whoever signs; the owner signs as the letterhead says. */
-function letterheadFor({ clinic, people }: Pick<Memory, 'clinic' | 'people'>): Clinic {
+/** The letterhead with the name of whoever acts; the owner signs as the letterhead says. */
+export function letterheadFor({ clinic, people }: Pick<Memory, 'clinic' | 'people'>): Clinic {
 	const letterhead = clinic.needLetterhead()
 	const person = people.acts()
 	if (person.role === 'owner') return letterhead

@@ -4,6 +4,7 @@
  */
 import { z } from 'zod'
 import { present } from '../../engine/plain/present.ts'
+import { consentGivers } from '../../engine/report/club.ts'
 import { ageYears } from '../../engine/visit/age.ts'
 
 /** Practice standard 1.4: the purposes to keep apart, and what holds where nothing is on record. */
@@ -32,7 +33,7 @@ export const agesSchema = z.strictObject({
 export type Ages = z.infer<typeof agesSchema>
 export const defaultAges: Ages = { adultYears: 18, ownConsentYears: 16 }
 
-export const grantedBy = ['player', 'parent', 'guardian', 'other-authority'] as const
+export const grantedBy = consentGivers
 export const newConsentSchema = z.strictObject({
 	purpose: z.enum(purposeNames),
 	/** Name of the one recipient it is meant for; empty for a purpose without a recipient. */

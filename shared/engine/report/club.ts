@@ -10,7 +10,7 @@ import { fullPaperName } from '../words/names.ts'
 import type { PlanView } from './inputs.ts'
 import { insertWorn } from './insert-of.ts'
 import { planLetters } from './pair-letters.ts'
-import { type PlanInput, planOf } from './plan-of.ts'
+import { isOpen, type PlanInput, planOf } from './plan-of.ts'
 import { waits } from './waits.ts'
 
 /** A consent as the club documents need it. Dates ISO 8601; the last day of `until` included. */
@@ -19,9 +19,14 @@ export interface ClubConsent {
 	purpose: 'coach' | 'squad-club'
 	decision: 'permit' | 'deny'
 	given: string
+	/** Who gave it, where that is recorded. */
+	by?: ConsentGiver
 	until?: string
 	withdrawn?: string
 }
+/** Who can consent for a player. */
+export const consentGivers = ['player', 'parent', 'guardian', 'other-authority'] as const
+type ConsentGiver = (typeof consentGivers)[number]
 /**
  * Practical limits a clinician may tick: closed words, so that nothing clinical can be typed into
  * them.
@@ -65,7 +70,9 @@ export interface ClubFields {
 		surface: string
 		letter?: string
 	}[]
-	consent: { id: string; given: string; until?: string }
+	consent: { given: string; by?: ConsentGiver; until?: string }
+	/** In a draft: what is not decided yet, so that it reads as neither yes nor no. */
+	open: ('insert' | 'review')[]
 }
 /** A club document was asked for without a consent in force. @internal */
 export class NoConsent extends Error {
@@ -115,18 +122,29 @@ function wornPairs(visit: Visit, plan: SettledPlan, letters: ReadonlyMap<string,
 				trainingOnly: verdicts.get(pair.id) === 'training-only' || undefined,
 			}),
 		)
+		.toSorted((one, other) => (one.letter < other.letter ? -1 : 1))
 }
 /** Sessions that may be taken part in, with pairs that may be worn. */
 function heldSessions(plan: SettledPlan, { sessions = [] }: Partial<PlanView>) {
 	if (!mayTrain(plan) || waits(plan.gate, 'season')) return []
 	return mayPlay(plan) ? sessions : sessions.filter(({ kind }) => kind !== 'match')
 }
+/** What a draft has not settled; behind a stop neither is asked. */
+function openIn(input: PlanInput): ClubFields['open'] {
+	const plan = planOf({ ...input, draft: true })
+	return mayTrain(plan)
+		? [
+				...(isOpen(plan, 'insert') || isOpen(plan, 'raise') ? (['insert'] as const) : []),
+				...(isOpen(plan, 'review') ? (['review'] as const) : []),
+			]
+		: []
+}
 /**
  * The only door from a visit to the club. @throws NoConsent naming what is missing where no consent
  * is in force
  */
 export function clubFields(
-	{ visit, assessment, decisions }: PlanInput & { visit: Visit },
+	{ visit, assessment, decisions, draft = false }: PlanInput & { visit: Visit },
 	consent: ClubConsent | undefined,
 	adds: ClubAdds,
 ): ClubFields {
@@ -156,9 +174,10 @@ export function clubFields(
 			present({ date, start: start || undefined, kind, surface, letter: letterOf(pair) }),
 		),
 		consent: present({
-			id: consent.id,
 			given: consent.given,
+			by: consent.by,
 			until: consent.until || undefined,
 		}),
+		open: draft ? openIn({ assessment, decisions }) : [],
 	})
 }

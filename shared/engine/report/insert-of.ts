@@ -1,5 +1,4 @@
 /** The insert of the plan, element by element. */
-import { isHeld } from '../facts/held.ts'
 import { type DecidedInsert, decidedInsert } from '../insert/decided.ts'
 import { isRaise } from '../insert/room-in-boot.ts'
 import type { SettledPlan } from '../prescription/settled.ts'
@@ -12,7 +11,7 @@ import { waits } from './waits.ts'
 
 /**
  * The elements that stand in the plan of a document, by the protocol of the assessment; none on a
- * limb whose insert is held, and no raise that the plan does not have.
+ * limb whose insert is held, none on either while sport is, and no raise that the plan does not have.
  */
 export function insertOf(
 	input: Pick<ReportInput, 'visit' | 'assessment' | 'decisions' | 'protocol' | 'draft'>,
@@ -20,11 +19,11 @@ export function insertOf(
 	const { visit, assessment, decisions, protocol = openProtocol() } = input
 	const plan = planOf(input)
 	const { gate, insert } = plan
-	const isRaiseOut = isHeld(gate, 'raise') || (assessment.prescription && !isRaised(plan))
+	const isRaiseOut = waits(gate, 'raise') || (assessment.prescription && !isRaised(plan))
 	const decided = decidedInsert(visit, assessment, decisions, protocol)
 	const standing = perSide((side) => {
 		const { state, elements } = insert[side]
-		if (state !== 'proposed' || isHeld(gate, 'insert', side)) return []
+		if (state !== 'proposed' || waits(gate, 'insert', side)) return []
 		return decided[side]
 			.filter(({ element }) => elements.includes(element.element))
 			.filter(

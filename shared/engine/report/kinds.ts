@@ -1,6 +1,7 @@
 /** Every kind of document by its name: what it needs, and what composes it. */
 
 import { isMinor } from '../facts/age.ts'
+import { isHeld } from '../facts/held.ts'
 import { present } from '../plain/present.ts'
 import { openProtocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
@@ -21,7 +22,8 @@ import { hasReason } from './referral/reasons.ts'
 import { referralLetter } from './referral.ts'
 import { wornIn } from './season-chart/chart-input.ts'
 import { seasonChart } from './season-chart.ts'
-import { type SquadMember, squadForClinician } from './squad.ts'
+import type { SquadMember } from './squad/member.ts'
+import { squadForClinician } from './squad.ts'
 import { squadForClub } from './squad-for-club.ts'
 import { waits } from './waits.ts'
 
@@ -73,7 +75,12 @@ const insertProblems = (input: KindInput): string[] => {
 		]
 	const { left, right } = insertOf(input)
 	if (left.length + right.length > 0) return []
-	const { insert } = planOf(input)
+	const { insert, gate } = planOf(input)
+	if (isHeld(gate, 'sport'))
+		return [
+			'insert: held, given a visit whose sport waits and with it every insert, allowed: a visit ' +
+				'in which nothing holds sport',
+		]
 	return [
 		`insert: nothing to order, given left ${insert.left.state} and right ` +
 			`${insert.right.state}, allowed: a visit with findings that call for an insert, or ` +
@@ -118,21 +125,21 @@ const squadProblems = (input: KindInput): string[] => {
 	)
 }
 const composeSquad = (input: KindInput): LwDocument => {
-	const { clinic, on, team } = input
+	const { clinic, on, team, draft } = input
 	const members = squadOf(input)
-	if (input.audience !== 'club') return squadForClinician(members, clinic, on, team)
+	if (input.audience !== 'club') return squadForClinician(members, { clinic, on, team, draft })
 	const players = members.map((member, place) =>
-		clubFields(member, input.consents?.[place], { on, purpose: 'squad-club' }),
+		clubFields({ ...member, draft }, input.consents?.[place], { on, purpose: 'squad-club' }),
 	)
-	return squadForClub(players, clinic, on, team)
+	return squadForClub(players, { clinic, on, team, draft })
 }
 const coachAdds = ({ on, plan, clubAdds }: KindInput): ClubAdds => ({
 	...present({ on, purpose: 'coach' as const, plan }),
 	...clubAdds,
 })
 const composeCoach = (input: KindInput): LwDocument => {
-	const { consents, clinic, on } = input
-	return coachLetter(clubFields(input, consents?.[0], coachAdds(input)), clinic, on)
+	const { consents, clinic, on, draft } = input
+	return coachLetter(clubFields(input, consents?.[0], coachAdds(input)), { clinic, on, draft })
 }
 const nothingMissing = (): string[] => []
 

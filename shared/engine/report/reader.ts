@@ -29,6 +29,12 @@ export const readerOf = (
 	audience,
 	told: toldTo(handedTo, decisions.released, isMinor(visit, protocol)),
 })
+/** Whether a competent minor asked that the guardian is not shown this. */
+export const isKeptFrom = (
+	{ audience }: Reader,
+	{ withheld = [] }: Pick<ReportInput, 'withheld'>,
+	what: NonNullable<ReportInput['withheld']>[number],
+): boolean => audience === 'guardian' && withheld.includes(what)
 /** A statement in the reader's words; undefined where it does not reach the reader. */
 export const toldBy = ({ audience, told }: Reader, statement: Stated): string | undefined =>
 	spokenTo(audience, statement, told)

@@ -26,6 +26,7 @@ import {
 	statusOf,
 } from './base.ts'
 import type { Block, LwDocument } from './document.ts'
+import { doneTold } from './done-told.ts'
 import type { ReportInput } from './inputs.ts'
 import { measuredNumbers } from './measure-table.ts'
 import { medicinesAsked } from './medicines.ts'
@@ -132,9 +133,11 @@ const whatWasDone: Section = (input, _notes, t) => {
 	const declined = isPlanDeclined(decisions)
 	const raises = declined || waits(plan.gate, 'raise') ? [] : raiseLines(plan, visit, t)
 	const actionsTold = declined || buyingWaits(plan.gate) ? [] : decisions.actions
+	const reader = readerOf('doctor', input, input.letter?.handedTo)
+	const { referralDone, screeningDone } = doneTold(reader.told, input)
 	const done = [
-		...(decisions.referralDone ? [withFullStop(decisions.referralDone)] : []),
-		...(decisions.screeningDone ?? []).map(
+		...(referralDone ? [withFullStop(referralDone)] : []),
+		...screeningDone.map(
 			(about) => `${capital(sideWords[about.side])}: ${withFullStop(about.done)}`,
 		),
 		...raises.map((raise) => t('referral.raise', { raise })),

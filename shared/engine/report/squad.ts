@@ -1,87 +1,77 @@
-/** The squad summary for the clinician: counts, then one row a visit, the most urgent first. */
+/**
+ * The squad summary for the clinician: who is stopped, each in a box, the most urgent first; counts;
+ * then one row for each other player.
+ */
 import { isHeld } from '../facts/held.ts'
-import { actions, type KeptAssessment, type OwnedVerdict } from '../findings/assessment.ts'
+import { type Action, actions, type OwnedVerdict } from '../findings/assessment.ts'
 import { isPlanDeclined } from '../visit/agreement.ts'
-import type { Decisions } from '../visit/decisions.ts'
-import type { Visit } from '../visit/visit.ts'
 import { paperName } from '../words/names.ts'
 import type { Speak } from '../words/speak.ts'
-import { actionWords, dateWords, shown } from '../words/words.ts'
+import { actionWords, capital, dateWords } from '../words/words.ts'
 import { clinicianOf, heading, letterheadOf, nameOf, say, speakOf } from './base.ts'
-import type { Clinic } from './clinic.ts'
 import type { Block, LwDocument } from './document.ts'
 import { insertWorn } from './insert-of.ts'
 import { planOf } from './plan-of.ts'
-import { isRaised, raiseLines } from './raise-lines.ts'
 import { actionIn } from './referral/reasons.ts'
-import { buyingWaits, waits } from './waits.ts'
+import type { ListFrame, SquadMember } from './squad/member.ts'
+import { memberTable, stopText } from './squad/rows.ts'
 
-export interface SquadMember {
-	visit: Visit
-	assessment: KeptAssessment
-	decisions: Decisions
-	/** Assessed where absent. */
-	state?: 'assessed' | 'refused' | 'absent'
-}
-/** @param on ISO date of the list */
 export function squadForClinician(
 	members: readonly SquadMember[],
-	clinic: Clinic,
-	on: string,
-	team?: string,
+	{ clinic, on, team, draft }: ListFrame,
 ): LwDocument {
 	const t = speakOf(clinic)
 	const ofTeam: LwDocument['subject'] = team ? [[t('subject.team'), team]] : []
+	const ordered = byUrgency(members)
+	const others = ordered.filter((member) => !isStopped(member))
 	return {
 		title: t('squad.title'),
 		kind: 'squad',
 		language: 'en',
-		draft: false,
+		draft,
 		letterhead: letterheadOf(clinic),
 		running: t('squad.confidential'),
 		landscape: true,
+		print: 'compact',
+		slim: true,
 		paper: clinic.paper ?? 'A4',
 		subject: [
 			...ofTeam,
 			[t('subject.date'), dateWords(on)],
-			[t('subject.status'), t('squad.confidential')],
+			[t('subject.status'), draft ? t('squad.draft') : t('squad.confidential')],
 		],
 		blocks: [
-			...stopped(members, t),
+			...ordered.filter(isStopped).map((member) => stopBox(member, t)),
 			heading(t('squad.counts')),
 			countTable(members, t),
 			heading(t('squad.list')),
-			members.length === 0 ? say(t('squad.none')) : memberTable(members, t),
+			members.length === 0 ? say(t('squad.none')) : memberTable(others, t),
 		],
 		notes: [],
 		footer: t('page.footerSquad', clinicianOf(clinic)),
 		createdAt: `${on}T12:00:00.000Z`,
 	}
 }
-/** Who must not do sport stands over everything, the most urgent first. */
-function stopped(members: readonly SquadMember[], t: Speak): Block[] {
-	const names = byUrgency(members)
-		.filter((member) => stateOf(member) === 'assessed' && isHeld(planOf(member).gate, 'sport'))
-		.map((member) => `${nameOf(member.visit)}: ${actionWords[actionIn(member)]}`)
-	return names.length === 0
-		? []
-		: [{ kind: 'alert', title: t('squad.stopped'), text: `${names.join('; ')}.` }]
-}
 const stateOf = ({ state = 'assessed' }: SquadMember) => state
-const stateWords = (member: SquadMember, t: Speak): string =>
-	({
-		assessed: t('squad.assessed'),
-		refused: t('squad.refused'),
-		absent: t('squad.absent'),
-	})[stateOf(member)]
+const isUrgentToday: readonly Action[] = ['same-day', 'emergency']
+/** No sport, or somebody to be seen today: not left to a row of a table. */
+const isStopped = (member: SquadMember): boolean =>
+	stateOf(member) === 'assessed' &&
+	(isHeld(planOf(member).gate, 'sport') || isUrgentToday.includes(actionIn(member)))
+function stopBox(member: SquadMember, t: Speak): Block {
+	const name = nameOf(member.visit)
+	const action = actionWords[actionIn(member)]
+	const title = isHeld(planOf(member).gate, 'sport')
+		? t('squad.stop', { name, action })
+		: t('squad.today', { name, action: capital(action) })
+	return { kind: 'alert', title, text: stopText(member, t) }
+}
 /** How many pairs of a player have a verdict that was decided, or that warns of a danger. */
-const pairsWith = (verdicts: readonly OwnedVerdict[], member: SquadMember): number =>
-	planOf(member).owned.filter((pair) => verdicts.includes(pair.verdict)).length
+const hasPairs = (verdicts: readonly OwnedVerdict[], member: SquadMember): boolean =>
+	planOf(member).owned.some((pair) => verdicts.includes(pair.verdict))
 const isInsertWorn = (member: SquadMember): boolean =>
 	insertWorn(planOf(member)) && !isPlanDeclined(member.decisions)
-const toReplace = ['replace', 'stop-wearing'] as const
-const toChange = ['modify', 'training-only'] as const
-
+/** What was decided and recorded; a proposal that nobody settled counts nowhere. */
 function countTable(members: readonly SquadMember[], t: Speak): Block {
 	const inState = (state: string) => members.filter((member) => stateOf(member) === state)
 	const seen = inState('assessed')
@@ -91,8 +81,8 @@ function countTable(members: readonly SquadMember[], t: Speak): Block {
 		[t('squad.refused'), inState('refused').length],
 		[t('squad.absent'), inState('absent').length],
 		[t('squad.stopped'), seenWith((member) => isHeld(planOf(member).gate, 'sport'))],
-		[t('squad.replace'), seenWith((member) => pairsWith(toReplace, member) > 0)],
-		[t('squad.change'), seenWith((member) => pairsWith(toChange, member) > 0)],
+		[t('squad.replace'), seenWith((member) => hasPairs(['replace', 'stop-wearing'], member))],
+		[t('squad.change'), seenWith((member) => hasPairs(['modify', 'training-only'], member))],
 		[t('squad.insert'), seenWith(isInsertWorn)],
 		[t('squad.refer'), seenWith(({ decisions }) => !!decisions.referralDone?.trim())],
 		[t('squad.reviews'), seenWith((member) => planOf(member).review !== undefined)],
@@ -103,64 +93,18 @@ function countTable(members: readonly SquadMember[], t: Speak): Block {
 		caption: t('squad.countsCaption'),
 		head: [t('coach.item'), ...counts.map(([name]) => name)],
 		widths: [60, ...counts.map(() => '*' as const)],
+		align: ['left', ...counts.map(() => 'right' as const)],
 		rows: [[t('squad.count'), ...counts.map(([, count]) => String(count))]],
 	}
 }
-const memberTable = (members: readonly SquadMember[], t: Speak): Block => ({
-	kind: 'table',
-	caption: t('squad.caption'),
-	head: [
-		t('subject.player'),
-		t('subject.born'),
-		t('squad.state'),
-		t('squad.inside'),
-		t('squad.action'),
-		t('squad.pairs'),
-		t('squad.raise'),
-		t('squad.review'),
-		t('squad.missing'),
-	],
-	widths: ['*', 70, 80, 62, 92, 80, 90, 70, 46],
-	rows: byUrgency(members).map((member) => memberRow(member, t)),
-})
-/** Stopped from sport first, then by what is asked for; who was not assessed stands last. */
+/** By what is asked for, then by what is held; who was not assessed stands last. */
 function urgencyOf(member: SquadMember): number {
 	if (stateOf(member) !== 'assessed') return -1
 	const { gate } = planOf(member)
-	return actions.indexOf(actionIn(member)) + (isHeld(gate, 'sport') ? actions.length : 0)
+	const held = (['impact', 'match', 'sport'] as const).findLastIndex((what) => isHeld(gate, what))
+	return actions.indexOf(actionIn(member)) * 10 + held + 1
 }
 const byUrgency = (members: readonly SquadMember[]): SquadMember[] =>
 	members.toSorted((a, b) => urgencyOf(b) - urgencyOf(a) || (sortName(a) < sortName(b) ? -1 : 1))
 const sortName = ({ visit }: SquadMember): string =>
 	`${paperName(visit.player).familyName} ${nameOf(visit)}`
-/** The inside length that stands; none to buy by while buying waits. */
-function insideWords(member: SquadMember, t: Speak): string {
-	const { gate, size } = planOf({ ...member, draft: true })
-	if (buyingWaits(gate)) return t('squad.waits')
-	const { boots } = size
-	return boots ? `${shown(boots.min)} to ${shown(boots.max)}` : t('common.notMeasured')
-}
-/** Who was not assessed stands in the list with nothing measured. */
-function memberRow(member: SquadMember, t: Speak): string[] {
-	const { visit, assessment } = member
-	const who = [nameOf(visit), dateWords(visit.player.birthDate)]
-	const state = stateWords(member, t)
-	if (stateOf(member) !== 'assessed') return [...who, state, '', '', '', '', '', '']
-	const plan = planOf(member)
-	const raise = isRaised(plan) && !waits(plan.gate, 'raise') ? raiseLines(plan, visit, t) : []
-	const action = actionWords[actionIn(member)]
-	const declined = isPlanDeclined(member.decisions) ? [t('squad.declined')] : []
-	return [
-		...who,
-		[state, dateWords(visit.visitDate), ...declined].join(', '),
-		insideWords(member, t),
-		isHeld(plan.gate, 'sport') ? t('squad.stop', { action }) : action,
-		t('squad.pairsValue', {
-			replace: pairsWith(toReplace, member),
-			change: pairsWith(toChange, member),
-		}),
-		raise.join('; '),
-		plan.review ? dateWords(plan.review.date) : '',
-		String(assessment.missing.length),
-	]
-}

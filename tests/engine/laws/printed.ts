@@ -73,7 +73,6 @@ const silences: readonly Silence[] = [
 			'player.lookFor',
 			'player.asOnCard',
 			'player.ifYouCanChoose',
-			'guardian.inside',
 			'guardian.wearBoots',
 			'player.replaceBy',
 		],
@@ -144,7 +143,10 @@ const composedAllTheSame = (documents: Documents, gate: Gate): string[] => [
 		'a season chart',
 	),
 	...unless(
-		!(documents.has('insert-order') && bothSides.every((side) => isHeld(gate, 'insert', side))),
+		!(
+			documents.has('insert-order') &&
+			(sport(gate) || bothSides.every((side) => isHeld(gate, 'insert', side)))
+		),
 		'an insert order',
 	),
 ]

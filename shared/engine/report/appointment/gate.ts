@@ -11,12 +11,19 @@ import { planOf } from '../plan-of.ts'
 import { actionIn } from '../referral/reasons.ts'
 
 type Hold = GatePart['holds'][number]
-/** What is held alike stands in one line. */
+/** Alike in what it holds, until when and since when. */
+const sameHold = (one: Hold, other: Hold): boolean =>
+	one.what === other.what && one.until === other.until && one.since === other.since
+/** What is held alike stands in one line, on both sides too. */
 function holdLines({ person, left, right }: Gate, t: Speak): string[] {
+	const onBoth = left.holds.filter((hold) => right.holds.some((other) => sameHold(hold, other)))
+	const alone = ({ holds }: GatePart) =>
+		holds.filter((hold) => !onBoth.some((other) => sameHold(hold, other)))
 	const placed = [
 		...person.holds.map((hold) => ({ hold, where: '' })),
-		...left.holds.map((hold) => ({ hold, where: t('common.leftSide') })),
-		...right.holds.map((hold) => ({ hold, where: t('common.rightSide') })),
+		...onBoth.map((hold) => ({ hold, where: t('common.both') })),
+		...alone(left).map((hold) => ({ hold, where: t('common.leftSide') })),
+		...alone(right).map((hold) => ({ hold, where: t('common.rightSide') })),
 	]
 	const alike = Map.groupBy(placed, ({ hold, where }) => `${where} ${hold.until} ${hold.since}`)
 	return [...alike.values()].flatMap((group) => {

@@ -12,7 +12,15 @@ import { planOf } from '../plan-of.ts'
 import { buyingWaits } from '../waits.ts'
 
 /** Rows that one page holds. */
-const mostRows = 8
+const mostRows = 6
+/** Danger first; what may stay is the first to have no room. */
+const order: readonly OwnedPair['verdict'][] = [
+	'stop-wearing',
+	'modify',
+	'replace',
+	'training-only',
+	'keep',
+]
 const verdictCodes: ReadonlySet<string> = new Set<StatementCode>([
 	'owned.keep',
 	'owned.training-only',
@@ -31,18 +39,23 @@ function whyOf({ code, params, says }: Kept<OwnedPair>): string {
 	const reasons = (said as Said).filter((part) => !verdictCodes.has(part.code))
 	return state('owned.pair', { said: reasons.map(unweighed) }).says
 }
-const verdictOf = ({ verdict, by }: Kept<OwnedPair>, t: Speak): string =>
-	by === undefined
+/** As the player reads it: a pair to be replaced is left off while nothing may be bought. */
+function verdictOf({ verdict, by }: Kept<OwnedPair>, isBuying: boolean, t: Speak): string {
+	if (verdict === 'replace' && !isBuying) return t('sheet.verdict.replace-later')
+	return by === undefined
 		? t(`sheet.verdict.${verdict}`)
 		: `${t(`sheet.verdict.${verdict}`)} ${t('player.whenBy', { date: dateWords(by) })}`
+}
 export const owned: Section = (input, _notes, t) => {
-	const { owned: pairs } = planOf(input)
+	const { owned: pairs, gate } = planOf(input)
 	if (pairs.length === 0) return []
-	const rows = pairs.map((pair) => [
-		pairName(pair.id, input.visit, t),
-		verdictOf(pair, t),
-		whyOf(pair),
-	])
+	const rows = pairs
+		.toSorted((one, other) => order.indexOf(one.verdict) - order.indexOf(other.verdict))
+		.map((pair) => [
+			pairName(pair.id, input.visit, t),
+			verdictOf(pair, !buyingWaits(gate), t),
+			whyOf(pair),
+		])
 	return [
 		heading(t('sheet.owned')),
 		{

@@ -13,6 +13,7 @@ const signsOf = ({ decisions }: ReportInput): string[] =>
 	(decisions.warningSigns ?? defaultWarningSigns).map(capital)
 export const furtherSigns = (input: ReportInput): string[] => signsOf(input).slice(mostSigns)
 
+export const firstSigns = (input: ReportInput): string[] => signsOf(input).slice(0, mostSigns)
 export const call: Part = (input, _reader, t) => {
 	const { phone } = input.clinic
 	const isStopped = waits(planOf(input).gate, 'sport')
@@ -20,11 +21,7 @@ export const call: Part = (input, _reader, t) => {
 		if (!phone) return isStopped ? t('pageOne.callIf') : t('pageOne.stopIf')
 		return isStopped ? t('pageOne.callUsIf', { phone }) : t('pageOne.stopIfUs', { phone })
 	}
-	return [
-		heading(title()),
-		{ kind: 'list', items: signsOf(input).slice(0, mostSigns) },
-		say(t('player.emergency')),
-	]
+	return [heading(title()), { kind: 'list', items: firstSigns(input) }, say(t('player.emergency'))]
 }
 /** The day of the review, unless the things to do say it; a held page has it among its facts. */
 export const again: Part = (input, reader, t) => {

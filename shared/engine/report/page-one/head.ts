@@ -1,6 +1,7 @@
 /** The one most urgent thing: what stops, whom to see, or the pair that must not stay as it is. */
 import type { Gate, Holdable, Kept, OwnedPair } from '../../findings/assessment.ts'
 import { pairsLeftOff } from '../../prescription/owned.ts'
+import type { SettledPlan } from '../../prescription/settled.ts'
 import { listed } from '../../words/en/format.ts'
 import { paperName } from '../../words/names.ts'
 import type { Speak } from '../../words/speak.ts'
@@ -9,7 +10,7 @@ import type { Block } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 import { pairName } from '../pair-names.ts'
 import { planOf } from '../plan-of.ts'
-import type { Reader } from '../reader.ts'
+import { isKeptFrom, type Reader } from '../reader.ts'
 import { awaitsFootReview, buyingWaits, type Danger } from '../waits.ts'
 import { concernOf, reasonsFor } from './danger.ts'
 import type { Part } from './part.ts'
@@ -124,13 +125,18 @@ function ofConcern(concern: Danger, input: ReportInput, reader: Reader, t: Speak
 }
 type Owned = Kept<OwnedPair>
 /** The pairs that must not stay as they are, the worst first. */
-interface WrongPairs {
+export interface WrongPairs {
 	way: 'off' | 'mend' | 'replace'
 	pairs: readonly Owned[]
 }
 /** Undefined where every pair may stay, or what is to be replaced waits with all that is bought. */
-export function wrongPairs(input: ReportInput): WrongPairs | undefined {
-	const { owned, gate } = planOf(input)
+export const wrongPairs = (input: ReportInput): WrongPairs | undefined =>
+	wrongPairsOf(planOf(input))
+/** The same of a plan. */
+export function wrongPairsOf({
+	owned,
+	gate,
+}: Pick<SettledPlan, 'owned' | 'gate'>): WrongPairs | undefined {
 	const leftOff = pairsLeftOff(owned)
 	const off = owned.filter(({ verdict }) => verdict === 'stop-wearing')
 	if (off.length > 0) return { way: 'off', pairs: off }
@@ -140,28 +146,37 @@ export function wrongPairs(input: ReportInput): WrongPairs | undefined {
 	if (replace.length === 0) return undefined
 	return buyingWaits(gate) ? { way: 'off', pairs: replace } : { way: 'replace', pairs: replace }
 }
-function ofPairs({ way, pairs }: WrongPairs, { visit }: ReportInput, t: Speak): Block {
-	const names = listed(pairs.map(({ id }) => pairName(id, visit, t)))
-	const [by] = pairs.flatMap((pair) => pair.by ?? []).toSorted()
-	const replace = () =>
-		by === undefined || by <= visit.visitDate
-			? t('pageOne.replaceNow', { pairs: names })
-			: t('pageOne.replaceBy', { pairs: names, date: dateWords(by) })
-	const text = {
-		off: () => t('pageOne.off', { pairs: names }),
-		mend: () => t('pageOne.mend', { pairs: names }),
-		replace,
+/** What is to be done with pairs; by the day of the first of them where it is still to come. */
+export function pairsSaid(
+	{ way, pairs }: WrongPairs,
+	reader: Reader,
+	input: ReportInput,
+	t: Speak,
+): string {
+	const { visit } = input
+	const named = {
+		pairs: listed(pairs.map(({ id }) => pairName(id, visit, t))),
+		name: paperName(visit.player).givenName,
 	}
-	return { kind: 'text', tone: 'headline', text: text[way]() }
+	const [by] = pairs.flatMap((pair) => pair.by ?? []).toSorted()
+	const date = by === undefined || by <= visit.visitDate ? undefined : dateWords(by)
+	const isGuardian = reader.audience === 'guardian'
+	if (way === 'off') return t(isGuardian ? 'guardian.off' : 'pageOne.off', named)
+	if (way === 'mend') return t(isGuardian ? 'guardian.mend' : 'pageOne.mend', named)
+	return date === undefined
+		? t(isGuardian ? 'guardian.replaceNow' : 'pageOne.replaceNow', named)
+		: t(isGuardian ? 'guardian.replaceBy' : 'pageOne.replaceBy', { ...named, date })
 }
-/** None where nothing must change. A guardian reads of pairs in the section of their own. */
+/** None where nothing must change. */
 export const head: Part = (input, reader, t) => {
 	const concern = concernOf(input)
 	if (concern) return [ofConcern(concern, input, reader, t)]
-	if (reader.audience === 'guardian') return []
-	const wrong = wrongPairs(input)
-	return wrong ? [ofPairs(wrong, input, t)] : []
+	const wrong = pairsToHead(reader, input)
+	return wrong ? [{ kind: 'text', tone: 'headline', text: pairsSaid(wrong, reader, input, t) }] : []
 }
-/** Whether the head of a player's page names the pairs that must not stay as they are. */
-export const headsWithPairs = (input: ReportInput, { audience }: Reader): boolean =>
-	audience !== 'guardian' && concernOf(input) === undefined && wrongPairs(input) !== undefined
+/** The pairs that the head names where no danger is, and its reader may read of footwear. */
+const pairsToHead = (reader: Reader, input: ReportInput): WrongPairs | undefined =>
+	concernOf(input) || isKeptFrom(reader, input, 'footwear') ? undefined : wrongPairs(input)
+/** Whether the head names the pairs that must not stay as they are. */
+export const headsWithPairs = (input: ReportInput, reader: Reader): boolean =>
+	pairsToHead(reader, input) !== undefined

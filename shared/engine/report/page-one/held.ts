@@ -7,14 +7,15 @@ import { state } from '../../words/statement.ts'
 import { dateWords } from '../../words/words.ts'
 import { say } from '../base.ts'
 import type { BlockOf } from '../document.ts'
+import { doneWords } from '../done-told.ts'
 import type { ReportInput } from '../inputs.ts'
 import { medicinesAsked } from '../medicines.ts'
 import { pairName } from '../pair-names.ts'
 import { planOf } from '../plan-of.ts'
-import { type Reader, toldBy } from '../reader.ts'
+import { isKeptFrom, type Reader, toldBy } from '../reader.ts'
 import { type Danger, waits } from '../waits.ts'
 import { concernOf, reasonsFor } from './danger.ts'
-import { wrongPairs } from './head.ts'
+import { pairsSaid, type WrongPairs, wrongPairs } from './head.ts'
 import type { Part } from './part.ts'
 import { companionOf } from './who.ts'
 
@@ -38,31 +39,35 @@ function along(reader: Reader, input: ReportInput, concern: Danger, t: Speak): s
 	return isUnfit ? [t('pageOne.doNotDrive')] : []
 }
 /** A loose shoe where a limb is spared (common practice, no source), and what is not worn. */
-function toWear(input: ReportInput, { noWeight, stops }: Danger, t: Speak): string[] {
+function toWear(reader: Reader, input: ReportInput, concern: Danger, t: Speak): string[] {
+	const { noWeight, stops } = concern
 	const [side, other] = noWeight
 	const loose = side && (other ? t('pageOne.looseBoth') : t('pageOne.loose', { side }))
-	const wrong = stops.includes('sport') ? wrongPairs(input) : undefined
-	const names = wrong && listed(wrong.pairs.map(({ id }) => pairName(id, input.visit, t)))
-	return [
-		...(loose ? [loose] : []),
-		...(wrong && names
-			? [t(wrong.way === 'mend' ? 'pageOne.mend' : 'pageOne.notThese', { pairs: names })]
-			: []),
-	]
+	const isTold = stops.includes('sport') && !isKeptFrom(reader, input, 'footwear')
+	const wrong = isTold ? wrongPairs(input) : undefined
+	return [...(loose ? [loose] : []), ...(wrong ? [notWorn(wrong, reader, input, t)] : [])]
+}
+function notWorn(wrong: WrongPairs, reader: Reader, input: ReportInput, t: Speak): string {
+	if (wrong.way === 'mend') return pairsSaid(wrong, reader, input, t)
+	const names = listed(wrong.pairs.map(({ id }) => pairName(id, input.visit, t)))
+	return t('pageOne.notThese', { pairs: names })
 }
 /** Medicines are private: they are spoken of to whoever may be told of them. */
-function toBring({ told }: Reader, { visit }: ReportInput, { isUrgent }: Danger, t: Speak) {
+function toBring(reader: Reader, { visit }: ReportInput, { isUrgent }: Danger, t: Speak) {
+	const { told, audience } = reader
 	if (!isUrgent) return []
 	const takesAny = medicinesAsked(visit).some(({ taken }) => taken)
 	return [
 		t('pageOne.bringPage'),
-		...(takesAny && told.includes('medication') ? [t('pageOne.bringMedicines')] : []),
+		...(takesAny && told.includes('medication')
+			? [t(audience === 'guardian' ? 'guardian.bringMedicines' : 'pageOne.bringMedicines')]
+			: []),
 	]
 }
 /** When the player is seen here again, and when sooner. */
-const next = ({ review }: SettledPlan, t: Speak): string[] => [
+const next = ({ audience }: Reader, { review }: SettledPlan, t: Speak): string[] => [
 	...(review ? [t('pageOne.comeBack', { date: dateWords(review.date) })] : []),
-	t('player.reviewPain'),
+	t(audience === 'guardian' ? 'guardian.soonerPain' : 'player.reviewPain'),
 ]
 /** Facts under the head; in the form of a held page, what else waits. */
 export const held: Part = (input, reader, t, notes) => {
@@ -71,24 +76,21 @@ export const held: Part = (input, reader, t, notes) => {
 	const plan = planOf(input)
 	const { said } = reasonsFor(reader, input, concern, notes)
 	const isStopped = waits(plan.gate, 'sport')
-	const { referralDone, screeningDone = [] } = input.decisions
-	const done = [referralDone, ...screeningDone.map((about) => about.done)].filter(Boolean)
-	const isPlayer = reader.audience !== 'guardian'
 	const rows = [
 		...fact(t('pageOne.now'), whereTo(reader, concern)),
 		...fact(t('pageOne.withYou'), ...along(reader, input, concern, t)),
-		...fact(t('pageOne.wear'), ...toWear(input, concern, t)),
+		...fact(t('pageOne.wear'), ...toWear(reader, input, concern, t)),
 		...fact(t('pageOne.bring'), ...toBring(reader, input, concern, t)),
 		...fact(
 			t('common.why'),
 			concern.since && t('player.stillOpen', { date: dateWords(concern.since) }),
 			...new Set(said.map(({ says }) => says)),
 		),
-		...fact(t('pageOne.done'), ...done),
-		...(isPlayer && isHeld(plan.gate, 'sport') ? fact(t('pageOne.next'), ...next(plan, t)) : []),
+		...fact(t('pageOne.done'), ...doneWords(reader.told, input)),
+		...(isHeld(plan.gate, 'sport') ? fact(t('pageOne.next'), ...next(reader, plan, t)) : []),
 	]
 	return [
 		...(rows.length > 0 ? [{ kind: 'facts' as const, rows }] : []),
-		...(isStopped && isPlayer ? [say(t('pageOne.waits'))] : []),
+		...(isStopped ? [say(t('pageOne.waits'))] : []),
 	]
 }

@@ -9,7 +9,7 @@ import type { Block, BlockOf } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 import { planOf } from '../plan-of.ts'
 import { prioritiesNow } from '../priorities-now.ts'
-import { type Reader, toldBy } from '../reader.ts'
+import { isKeptFrom, type Reader, toldBy } from '../reader.ts'
 import { buyingWaits, waits } from '../waits.ts'
 import { concernOf } from './danger.ts'
 import { headsWithPairs } from './head.ts'
@@ -27,6 +27,16 @@ const silentWhile: Readonly<Record<string, (gate: Gate) => boolean>> = {
 	'priority.replace': buyingWaits,
 	'priority.buy': buyingWaits,
 }
+/** What a priority is about, where a competent minor may ask that it is not shown. */
+const topicOf: Readonly<Record<string, NonNullable<ReportInput['withheld']>[number]>> = {
+	'priority.raise': 'insert',
+	'priority.insert': 'insert',
+	'priority.replace': 'footwear',
+	'priority.buy': 'footwear',
+	'priority.modify': 'footwear',
+	'priority.mend-first': 'footwear',
+	'priority.stop-wearing': 'footwear',
+}
 /** What the head and its facts say already. */
 const ofHead: ReadonlySet<string> = new Set(['priority.act', 'priority.clear'])
 const ofHeldPage: ReadonlySet<string> = new Set([
@@ -38,10 +48,10 @@ const ofPairsInHead: ReadonlySet<string> = new Set(['priority.stop-wearing', 'pr
 function isSaid({ code = '' }: Stated, reader: Reader, input: ReportInput): boolean {
 	const { gate } = planOf(input)
 	const concern = concernOf(input)
-	if (silentWhile[code]?.(gate)) return true
+	const topic = topicOf[code]
+	if (silentWhile[code]?.(gate) || (topic && isKeptFrom(reader, input, topic))) return true
 	if (concern && ofHead.has(code)) return true
-	if (concern?.stops.includes('sport') && ofHeldPage.has(code))
-		return reader.audience !== 'guardian'
+	if (concern?.stops.includes('sport') && ofHeldPage.has(code)) return true
 	return ofPairsInHead.has(code) && headsWithPairs(input, reader)
 }
 /** What replaces the pair that the head names, where its length is known. */

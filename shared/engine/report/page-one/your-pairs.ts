@@ -28,28 +28,37 @@ export const yourPairs: Part = (input, reader, t) => {
 		},
 	]
 }
+/** Words of it, to the player and to a guardian. */
+export const untils = {
+	player: {
+		title: 'player.untilReview',
+		wear: 'player.wearUntil',
+		soft: 'player.wearSoft',
+		noNew: 'player.noNewYet',
+		feel: 'player.skinFeel',
+	},
+	guardian: {
+		title: 'guardian.untilReview',
+		wear: 'guardian.wearUntil',
+		soft: 'guardian.wearSoft',
+		noNew: 'guardian.noNewYet',
+		feel: 'guardian.skinFeel',
+	},
+} as const
+type Untils = (typeof untils)[keyof typeof untils]
 /** What to wear until the foot was looked at, and the care of its skin: never held. */
-export function untilFootReview(input: ReportInput, t: Speak): Block[] {
+export function untilFootReview(input: ReportInput, t: Speak, to: Untils = untils.player): Block[] {
 	const { gate, owned } = planOf(input)
 	if (!awaitsFootReview(gate)) return []
 	const worn = owned
 		.filter(({ verdict }) => verdict === 'keep')
 		.map(({ id }) => pairName(id, input.visit, t))
 	return [
-		heading(t('player.untilReview')),
-		say(
-			worn.length > 0
-				? t('player.wearUntil', { pairs: capital(worn.join(', ')) })
-				: t('player.wearSoft'),
-		),
+		heading(t(to.title)),
+		say(worn.length > 0 ? t(to.wear, { pairs: capital(worn.join(', ')) }) : t(to.soft)),
 		{
 			kind: 'list',
-			items: [
-				t('player.noNewYet'),
-				t('player.skinLook'),
-				t('player.skinFeel'),
-				t('player.skinCall'),
-			],
+			items: [t(to.noNew), t('player.skinLook'), t(to.feel), t('player.skinCall')],
 		},
 	]
 }

@@ -1,10 +1,10 @@
 /** The insert of the plan: what it is for, where it is worn, how it is worn in, when it comes out. */
 import type { Gate, Holdable } from '../../findings/assessment.ts'
-import type { DecidedElement } from '../../insert/decided.ts'
+import type { DecidedElement, DecidedInsert } from '../../insert/decided.ts'
 import { bothSides } from '../../visit/sides.ts'
 import type { Side } from '../../visit/visit.ts'
 import type { Speak } from '../../words/speak.ts'
-import type { Stated, StatementCode } from '../../words/statement.ts'
+import { type Stated, type StatementCode, state } from '../../words/statement.ts'
 import { capital } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
 import { insertOf } from '../insert-of.ts'
@@ -42,7 +42,24 @@ function linesOf(said: readonly { side: Side; says: string }[], t: Speak): strin
 		return `${capital(t(`common.${where}`))}: ${says}`
 	})
 }
-/** Nothing of a limb whose insert waits. */
+/** How it is worn in, and what is minded all the while, in the words of the reader. */
+export function insertSteps(
+	reader: Reader,
+	{ result }: Pick<DecidedInsert, 'result'>,
+	gate: Gate,
+): [wearIn: string[], minding: string[]] {
+	const steps = result.wearIn.filter((step) => !stepWaits(step, gate))
+	const those = (isAfter: boolean) =>
+		steps
+			.filter(({ code }) => afterWearIn.has(code) === isAfter)
+			.flatMap((step) => toldBy(reader, step) ?? [])
+	return [those(false), those(true)]
+}
+/** Of a limb whose insert waits, while the other has one: only that it waits. */
+export const insertsWaiting = (reader: Reader, gate: Gate): string[] =>
+	bothSides
+		.filter((side) => waits(gate, 'insert', side))
+		.flatMap((side) => toldBy(reader, state('insert.held', { side, until: [] })) ?? [])
 export const insert: Section = (input, _notes, t) => {
 	const plan = planOf(input)
 	const standing = insertOf(input)
@@ -57,21 +74,17 @@ export const insert: Section = (input, _notes, t) => {
 	const pairs = [...new Set(feet.flatMap((side) => plan.insert[side].pairs))].map((id) =>
 		pairName(id, input.visit, t),
 	)
-	const steps = standing.result.wearIn.filter((step) => !stepWaits(step, plan.gate))
-	const [wearIn, minding] = [false, true].map((isAfter) =>
-		steps
-			.filter(({ code }) => afterWearIn.has(code) === isAfter)
-			.flatMap((step) => toldBy(reader, step) ?? []),
-	)
+	const [wearIn, minding] = insertSteps(reader, standing, plan.gate)
 	return [
 		heading(t('player.insert')),
 		...sideBySide(
 			[
 				{ kind: 'list', items },
+				...insertsWaiting(reader, plan.gate).map(say),
 				...(pairs.length > 0 ? [say(t('player.insertIn', { pairs: pairs.join(', ') }))] : []),
-				...(minding?.length ? [{ kind: 'list' as const, items: minding }] : []),
+				...(minding.length > 0 ? [{ kind: 'list' as const, items: minding }] : []),
 			],
-			ladder(t('player.insertWearIn'), wearIn ?? []),
+			ladder(t('player.insertWearIn'), wearIn),
 		),
 	]
 }

@@ -40,20 +40,27 @@ function placeOf({ raise }: Pick<SettledPlan, 'raise'>) {
 }
 /** Steps by which it is put on; the others say when it comes off. */
 const wearingIn: ReadonlySet<string> = new Set(['everyday', 'training', 'match'])
+/** How it is put on, and when it comes off, in the words of the reader. */
+export function raiseSteps(
+	reader: Reader,
+	{ raise, gate }: SettledPlan,
+): [on: string[], off: string[]] {
+	const steps = raise.steps
+		.filter(({ when }) => !isStopped(gate, when))
+		.flatMap((step) => {
+			const says = toldBy(reader, step)
+			return says === undefined ? [] : [{ isOn: wearingIn.has(step.when), says }]
+		})
+	const those = (isOn: boolean) =>
+		steps.filter((step) => step.isOn === isOn).map(({ says }) => says)
+	return [those(true), those(false)]
+}
 /** What it is and how it is worn in; beside it when it comes off. */
 export const raise: Section = (input, notes, t) => {
 	const plan = planOf(input)
 	if (!isRaised(plan) || waits(plan.gate, 'raise')) return []
 	const reader = readerOf('player', input)
-	const steps = plan.raise.steps
-		.filter(({ when }) => !isStopped(plan.gate, when))
-		.flatMap((step) => {
-			const says = toldBy(reader, step)
-			return says === undefined ? [] : [{ isOn: wearingIn.has(step.when), says }]
-		})
-	const [on, off] = [true, false].map((isOn) =>
-		steps.filter((step) => step.isOn === isOn).map(({ says }) => says),
-	)
+	const [on, off] = raiseSteps(reader, plan)
 	const items = [
 		...raiseLines(plan, input.visit, t).map(capital),
 		...limitLines(plan, reader, input.visit, t),
@@ -62,8 +69,8 @@ export const raise: Section = (input, notes, t) => {
 		...(isOpen(plan, 'raise') ? [say(t('player.raiseProposed'))] : []),
 		{ kind: 'list', items },
 		say(`${t(placeOf(plan))} ${t('player.raiseHow')}`),
-		...ladder(t('player.raiseWearIn'), on ?? []),
+		...ladder(t('player.raiseWearIn'), on),
 	]
-	const right = ladder(t('player.raiseOff'), [...(off ?? []), ...moreItems('raise', input, notes)])
+	const right = ladder(t('player.raiseOff'), [...off, ...moreItems('raise', input, notes)])
 	return [heading(t('player.raise')), ...sideBySide(left, right)]
 }

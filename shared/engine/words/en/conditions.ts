@@ -61,6 +61,7 @@ export const conditionsSentences = {
 			'No running, jumping or playing before the surgeon allows it, which is not recorded: ' +
 			`${operationsWords(operations)}.`,
 		player: () => 'You had an operation. Do not run, jump or play before your surgeon says so.',
+		guardian: () => 'No running, jumping or playing before the surgeon says so.',
 		doctor: ({ operations }) =>
 			`After surgery (${operationsWords(operations)}): the surgeon's clearance for impact is not ` +
 			'recorded.',

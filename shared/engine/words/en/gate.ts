@@ -103,6 +103,9 @@ export const gateSentences = {
 		player: () =>
 			'Your foot needs extra care. Look at your feet each day. Do not buy new sport shoes until ' +
 			'the foot clinic has seen you.',
+		guardian: () =>
+			'The foot needs extra care. Look at both feet each day. Do not buy new sport shoes until ' +
+			'the foot clinic has seen them.',
 		doctor: ({ side }) =>
 			`Foot at risk, ${side}; please arrange a foot-protection review before new footwear.`,
 	}),
@@ -111,6 +114,8 @@ export const gateSentences = {
 			`Operated and not cleared, ${side}: sport, impact, tests under load and exercises wait for ` +
 			'the surgeon.',
 		player: () => 'Ask your surgeon when you may run, jump and play. Wait with sport until then.',
+		guardian: () =>
+			'Ask the surgeon when running, jumping and play may start. No sport until then.',
 		doctor: ({ side }) =>
 			`Operated and not cleared, ${side}; please say when running, jumping and sport are allowed.`,
 		coach: noSport,
@@ -120,6 +125,8 @@ export const gateSentences = {
 			`Severe pain now, ${side}: no matches, no impact until it was looked into and the outcome ` +
 			'recorded.',
 		player: () => 'With pain this bad, do not play, run or jump. We look for the reason first.',
+		guardian: () =>
+			'With pain this bad, no playing, running or jumping. We look for the reason first.',
 		doctor: ({ side }) =>
 			`Severe pain now, ${side}; matches and impact wait until its cause is known.`,
 		coach: noSport,
@@ -135,6 +142,7 @@ export const gateSentences = {
 			`Stress fracture that heals, ${side}: matches and impact only when the treating doctor ` +
 			'allows them.',
 		player: () => 'Do not play matches, run or jump until the doctor who treats you says yes.',
+		guardian: () => 'No matches, running or jumping until the doctor who treats this says yes.',
 		doctor: ({ side }) =>
 			`Stress fracture that heals, ${side}; please say when matches, running and jumping are allowed.`,
 		coach: noSport,
@@ -149,6 +157,8 @@ export const gateSentences = {
 			`Open since ${day(since)}: ${ofSign(sign)}. What it holds ${waits}.`,
 		player: () =>
 			'Something from an earlier visit is not cleared yet. Keep to what you were told then.',
+		guardian: () =>
+			'Something from an earlier visit is not cleared yet. What was said then still holds.',
 		doctor: ({ since }) => `A sign found on ${day(since)} is not cleared yet.`,
 		coach: ({ sport }) => (sport ? noSport() : ''),
 	}),

@@ -178,6 +178,7 @@ export const wearInSentences = {
 	'insert.wear-first-day': sentence<{ hours: number }>({
 		clinician: ({ hours }) => `Everyday shoes, ${amount(hours, 'h')}.`,
 		player: ({ hours }) => `Day 1: ${amount(hours, 'h')} in your everyday shoes.`,
+		guardian: ({ hours }) => `Day 1: ${amount(hours, 'h')} in everyday shoes.`,
 	}),
 	'insert.wear-rise': sentence<{
 		toDay: number
@@ -223,6 +224,7 @@ export const wearInSentences = {
 		clinician: () =>
 			'Ask how the wearing-in went, look at skin and fit, and take it out where it does not help.',
 		player: () => 'Bring it to your next visit.',
+		guardian: () => 'Bring it to the next visit here.',
 	}),
 	'insert.wear-stop': sentence<{ painDays: number }>({
 		clinician: ({ painDays }) => `Pain for more than ${days(painDays)}, or a blister.`,

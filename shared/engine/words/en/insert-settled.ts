@@ -75,6 +75,7 @@ const settled = {
 			`For trainers only on the ${side}: ${listed(elements.map(elementName), 'and')}. Together ` +
 			`${amount(totalMm, 'mm')}, and ${placeWords[at](limitMm)}.`,
 		player: () => 'Some parts of your insert fit in trainers only. Leave them out of your boots.',
+		guardian: () => 'Some parts of the insert fit in trainers only. Leave them out of the boots.',
 	}),
 }
 const byWords: Record<SettledBy, string> = {
@@ -120,6 +121,11 @@ const waiting = {
 				? `Your insert lifts your ${side} heel a little. We check that you stand level.`
 				: `Your insert lifts your ${side} heel a little. We put a thin layer under your ${other} ` +
 					'heel, so that you stand level.',
+		guardian: ({ side, other, waits }) =>
+			waits
+				? `The insert lifts the ${side} heel a little. We check that the player stands level.`
+				: `The insert lifts the ${side} heel a little. We put a thin layer under the ${other} heel, ` +
+					'so that the player stands level.',
 	}),
 	'insert.held': sentence<{ side: Side; until: readonly HoldUntil[] }>({
 		clinician: ({ side, until }) =>
@@ -128,6 +134,7 @@ const waiting = {
 				'and',
 			)}.`,
 		player: ({ side }) => `No insert for your ${side} foot yet. First it must be looked at.`,
+		guardian: ({ side }) => `No insert for the ${side} foot yet. First it must be looked at.`,
 		doctor: ({ side }) => `No insert is made for the ${side} foot until it is cleared.`,
 	}),
 	'insert.held-until': sentence<{ until: HoldUntil }>({

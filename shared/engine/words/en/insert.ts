@@ -22,6 +22,7 @@ const findings = {
 			`Insert, ${side}: ${elements.map(elementText).join('; ')}. A starting point for the ` +
 			'clinician to change.',
 		player: ({ side }) => `An insert may help your ${side} foot.`,
+		guardian: ({ side }) => `An insert may help the ${side} foot.`,
 		doctor: ({ side, elements }) =>
 			`An insert is proposed for the ${side} foot: ${elements.map(elementText).join('; ')}.`,
 	}),
@@ -30,6 +31,8 @@ const findings = {
 			`No insert for the ${side} foot until what was done about the warning signs is recorded.`,
 		player: ({ side }) =>
 			`No insert for your ${side} foot yet. First the warning signs must be cleared up.`,
+		guardian: ({ side }) =>
+			`No insert for the ${side} foot yet. First the warning signs must be cleared up.`,
 		doctor: ({ side }) =>
 			`No insert is made for the ${side} foot until the warning signs are cleared up.`,
 		laboratory: () => 'held by the prescriber; make nothing for this side',

@@ -27,6 +27,7 @@ const verdictSentences = {
 		clinician: () =>
 			'Nothing speaks against it, but its room is not known: measure before relying on it.',
 		player: () => 'You may wear this pair. We still have to measure it.',
+		guardian: () => 'This pair may be worn. We still have to measure it.',
 	}),
 	'owned.training-only': sentence({
 		clinician: () => 'Training only.',
@@ -55,6 +56,13 @@ const verdictSentences = {
 					: `You need another pair${by === undefined ? '' : ` by ${day(by)}`}.`,
 				!held && !hurts && 'You may wear this one until then. Stop if it hurts.',
 			),
+		guardian: ({ by, held, hurts }) =>
+			together(
+				held
+					? 'This pair will not do for long. Wait with a new one until the next visit here.'
+					: `Another pair is needed${by === undefined ? '' : ` by ${day(by)}`}.`,
+				!held && !hurts && 'This one may be worn until then, unless it hurts.',
+			),
 	}),
 	'owned.stop-wearing': sentence<{ mendable: boolean; held: boolean }>({
 		clinician: ({ mendable, held }) =>
@@ -67,6 +75,11 @@ const verdictSentences = {
 				mendable ? 'Do not wear this pair until it is mended.' : 'Do not wear this pair any more.',
 				held && 'Wait with a new pair until we have seen you again.',
 			),
+		guardian: ({ mendable, held }) =>
+			together(
+				mendable ? 'This pair is not worn until it is mended.' : 'This pair is not worn any more.',
+				held && 'Wait with a new pair until the next visit here.',
+			),
 		coach: ({ mendable }) => (mendable ? 'Not to be worn until it is mended.' : 'Not to be worn.'),
 	}),
 }
@@ -76,12 +89,14 @@ const roomSentences = {
 		clinician: ({ lacks }) =>
 			lacks === 'inside-length' ? 'Inside length not measured.' : 'Foot length not measured.',
 		player: () => 'We do not know yet how much room your toes have in them.',
+		guardian: () => 'We do not know yet how much room the toes have in them.',
 	}),
 	'owned.touches': sentence<{ shortMm: number; withSock: boolean }>({
 		clinician: ({ shortMm, withSock }) =>
 			`The foot${withSock ? ' with its sock' : ''} touches the end` +
 			`${shortMm > 0 ? `: inside it is ${amount(shortMm, 'mm')} too short` : ''}.`,
 		player: () => 'Your toes touch the end.',
+		guardian: () => 'The toes touch the end.',
 		coach: () => 'Too short.',
 	}),
 	'owned.short-and-sore': sentence<Room>({
@@ -99,14 +114,23 @@ const roomSentences = {
 				'There is too little room in front of your toes.',
 				swollen && 'We measure again when your foot is well.',
 			),
+		guardian: ({ swollen }) =>
+			together(
+				'There is too little room in front of the toes.',
+				swollen && 'We measure again when the foot is well.',
+			),
 	}),
 	'owned.room-near': sentence<Room>({
 		clinician: (of) => `${room(of)}: within measuring error of it.`,
 		player: ({ toeRoomMm }) => `You have about ${amount(toeRoomMm, 'mm')} in front of your toes.`,
+		guardian: ({ toeRoomMm }) =>
+			`There is about ${amount(toeRoomMm, 'mm')} of room in front of the toes.`,
 	}),
 	'owned.room': sentence<Room>({
 		clinician: (of) => `${room(of)}.`,
 		player: ({ toeRoomMm }) => `You have ${amount(toeRoomMm, 'mm')} in front of your toes.`,
+		guardian: ({ toeRoomMm }) =>
+			`There is ${amount(toeRoomMm, 'mm')} of room in front of the toes.`,
 	}),
 	'owned.long': sentence<Room>({
 		clinician: (of) => `${room(of)}: long; a thicker liner or sock takes up the room.`,
@@ -115,10 +139,12 @@ const roomSentences = {
 	'owned.too-long': sentence<Room>({
 		clinician: (of) => `${room(of)}: too long to be filled.`,
 		player: () => 'They are too long for you.',
+		guardian: () => 'They are too long.',
 	}),
 	'owned.much-too-long': sentence<Room>({
 		clinician: (of) => `${room(of)}: far too long, the foot slides and trips.`,
 		player: () => 'They are far too long. You may trip in them.',
+		guardian: () => 'They are far too long. The player may trip in them.',
 		coach: () => 'Far too long.',
 	}),
 }
@@ -132,6 +158,7 @@ const otherSentences = {
 	'owned.hurts-at-risk': sentence({
 		clinician: () => 'It hurts a foot whose skin is at risk.',
 		player: () => 'It hurts, and the skin of your foot needs care.',
+		guardian: () => 'It hurts, and the skin of the foot needs care.',
 	}),
 	'owned.uncomfortable': sentence<{ comfort: number }>({
 		clinician: ({ comfort }) =>
@@ -143,17 +170,21 @@ const otherSentences = {
 			`${capital(article(term(sole)))} sole must not be worn on ${terms(grounds, 'or')}, and nothing ` +
 			'else is played on.',
 		player: () => 'Its sole is not made for the grounds you play on. Do not wear it there.',
+		guardian: () =>
+			'Its sole is not made for the grounds that are played on. It is not worn there.',
 		coach: ({ grounds }) => `Not to be worn on ${terms(grounds, 'or')}.`,
 	}),
 	'owned.take-out-raise': sentence<{ raiseMm: number }>({
 		clinician: ({ raiseMm }) =>
 			`A heel raise of ${amount(raiseMm, 'mm')} is worn inside and nothing calls for it now: take it out.`,
 		player: () => 'Take the heel raise out of it. You do not need it now.',
+		guardian: () => 'Take the heel raise out of it. It is not needed now.',
 	}),
 	'owned.raise-waits': sentence<{ raiseMm: number }>({
 		clinician: ({ raiseMm }) =>
 			`The heel raise of ${amount(raiseMm, 'mm')} inside is left as it is until the review.`,
 		player: () => 'Leave the heel raise in it as it is until we have seen you again.',
+		guardian: () => 'Leave the heel raise in it as it is until the next visit here.',
 	}),
 }
 const ownedParts = { ...verdictSentences, ...roomSentences, ...otherSentences }
@@ -162,7 +193,7 @@ const partSentences = { ...pairParts, ...ownedParts }
 type Whole = { said: readonly Part[] }
 /** `pair` as the player calls it. */
 type WholeOfPair = Whole & { pair: string }
-type Reader = 'clinician' | 'player' | 'coach'
+type Reader = 'clinician' | 'player' | 'guardian' | 'coach'
 const whole = ({ said }: Whole, reader: Reader): string =>
 	together(...spokenParts(partSentences, said, reader))
 const named = (pair: WholeOfPair, reader: Reader): string => {
@@ -172,6 +203,7 @@ const named = (pair: WholeOfPair, reader: Reader): string => {
 const wholeSentence = sentence<Whole>({
 	clinician: (pair) => whole(pair, 'clinician'),
 	player: (pair) => whole(pair, 'player'),
+	guardian: (pair) => whole(pair, 'guardian'),
 	coach: (pair) => whole(pair, 'coach'),
 })
 export const ownedSentences = {
@@ -182,6 +214,7 @@ export const ownedSentences = {
 	'footwear.pair': sentence<WholeOfPair>({
 		clinician: (pair) => named(pair, 'clinician'),
 		player: (pair) => named(pair, 'player'),
+		guardian: (pair) => named(pair, 'guardian'),
 		coach: (pair) => named(pair, 'coach'),
 	}),
 }

@@ -30,6 +30,7 @@ const damageSentences = {
 	'pairs.counter-collapsed': sentence({
 		clinician: () => 'Heel counter collapsed: it no longer holds the heel.',
 		player: () => 'The heel cup no longer holds your heel.',
+		guardian: () => 'The heel cup no longer holds the heel.',
 	}),
 	'pairs.insole-board-split': sentence({
 		clinician: () => 'Board under the liner split.',
@@ -43,15 +44,20 @@ const damageSentences = {
 		clinician: () => 'Heel lining worn through: to be patched, it blisters.',
 		player: () =>
 			'The lining at the heel is worn through. Have it patched, or you will get blisters.',
+		guardian: () =>
+			'The lining at the heel is worn through. Have it patched, or there will be blisters.',
 	}),
 	'pairs.heel-slips-sore': sentence({
 		clinician: () =>
 			'Heel slips: fit and counter first; no heel lock, which pulls a sore heel against the counter.',
 		player: () => 'Your heel slips in them. Do not lace a sore heel tight. Let us look at the fit.',
+		guardian: () =>
+			'The heel slips in them. Do not lace a sore heel tight. Let us look at the fit.',
 	}),
 	'pairs.heel-slips': sentence({
 		clinician: () => 'Heel slips: try the heel-lock lacing first, then fit and counter.',
 		player: () => 'Your heel slips in them. Try the heel-lock lacing first.',
+		guardian: () => 'The heel slips in them. Try the heel-lock lacing first.',
 	}),
 }
 const watchSentences = {
@@ -71,6 +77,8 @@ const watchSentences = {
 			`Owned for ${amount(months, 'months', 0)}: check it as for a worn pair.`,
 		player: ({ months }) =>
 			`You have had this pair for ${amount(months, 'months', 0)}. Check it for wear.`,
+		guardian: ({ months }) =>
+			`This pair came ${amount(months, 'months', 0)} ago. Check it for wear.`,
 	}),
 	'pairs.not-broken-in': sentence<{ minutes: number }>({
 		clinician: ({ minutes }) =>
@@ -95,6 +103,9 @@ const watchSentences = {
 			`${held ? '' : ': plan the next pair'}.`,
 		player: ({ on, earliest }) =>
 			`If your feet grow as most do, this pair is too short from ${day(on)}.` +
+			(earliest === undefined ? '' : ` It may be by ${day(earliest)}.`),
+		guardian: ({ on, earliest }) =>
+			`If the feet grow as most do, this pair is too short from ${day(on)}.` +
 			(earliest === undefined ? '' : ` It may be by ${day(earliest)}.`),
 	}),
 }

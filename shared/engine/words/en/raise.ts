@@ -86,6 +86,9 @@ export const raiseSentences = {
 		player: ({ side, mm }) =>
 			`Your ${side} leg is a little shorter. Wear ${amount(mm, 'mm')} more under your ${side} heel ` +
 			'in every pair.',
+		guardian: ({ side, mm }) =>
+			`The ${side} leg is a little shorter. ${amount(mm, 'mm')} more go under the ${side} heel in ` +
+			'every pair.',
 		doctor: ({ side, mm, differenceMm }) =>
 			`Proposed for a leg-length difference of ${amount(differenceMm, 'mm')}: ${amount(mm, 'mm')} ` +
 			`on the ${side}.`,
@@ -124,10 +127,12 @@ export const raiseSentences = {
 			'A raise moves load to the forefoot, and this forefoot bears no more: offset and raise ' +
 			`together are held at ${amount(limitMm, 'mm')}. Look at the forefoot again at the re-check.`,
 		player: () => 'Tell us if the front of your foot starts to hurt with the raise.',
+		guardian: () => 'Tell us if the front of the foot starts to hurt with the raise.',
 	}),
 	'raise.front-of-knee': sentence({
 		clinician: () => 'A raise can load the front of the knee more: ask about it at the re-check.',
 		player: () => 'Tell us if the front of your knee hurts more with the raise.',
+		guardian: () => 'Tell us if the front of the knee hurts more with the raise.',
 	}),
 	'raise.worn': sentence<Named & { wornMm: number; verdict: 'leave' | 'take-out'; given: boolean }>(
 		{
@@ -195,6 +200,8 @@ export const raiseSentences = {
 			'half at the ball.',
 		player: ({ side, mm }) =>
 			`On your ${side} shoe, ${amount(mm, 'mm')} of it go under the sole. A shoe mender builds it on.`,
+		guardian: ({ side, mm }) =>
+			`On the ${side} shoe, ${amount(mm, 'mm')} of it go under the sole. A shoe mender builds it on.`,
 		laboratory: ({ side, mm }) =>
 			`${amount(mm, 'mm')} on the outsole of the ${side} shoe, whole at the heel and half at the ` +
 			'ball.',
@@ -227,6 +234,8 @@ export const raiseSentences = {
 			'then ask.',
 		player: () =>
 			'Take it out and call us if your heel slips, a blister starts, or something new hurts.',
+		guardian: () =>
+			'Take it out and call us if the heel slips, a blister starts, or something new hurts.',
 	}),
 	'raise.step-re-check': sentence<{ weeks: number }>({
 		clinician: ({ weeks }) =>

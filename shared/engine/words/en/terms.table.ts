@@ -2,7 +2,7 @@
 export const weekdays = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const
 export const sideWords = { left: 'left', right: 'right', both: 'both sides', none: '' } as const
 export const actionWords = { proceed: 'no referral recorded', letter: 'letter to the doctor', imaging: 'imaging before impact sport', 'same-day': 'medical review the same day', emergency: 'emergency care now' } as const
-export const defaultWarningSigns = ['pain that makes you limp', 'pain at rest or at night', 'swelling, a change of colour, or numbness', 'a blister or a break in the skin from a shoe or insert']
+export const defaultWarningSigns = ['pain with a limp', 'pain at rest or at night', 'swelling, a change of colour, or numbness', 'a blister or a break in the skin from a shoe or insert']
 export const ankleLimits = { gastrocnemius: 'the long calf muscle', 'soleus-or-capsule': 'the deep calf or the joint itself', 'anterior-block': 'a pinch at the front of the ankle', none: '', unknown: '' } as const
 export const strengthWords = { standard: 'a standard', guideline: 'a guideline', trial: 'trials', cohort: 'studies over time', 'cross-sectional': 'studies at one time', expert: 'expert agreement', practice: 'practice', clinic: 'set by the clinic' } as const
 /** Features in words that a player may read; a feature not named here is written as the trade writes it. */

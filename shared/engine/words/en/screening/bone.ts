@@ -31,6 +31,9 @@ export const boneSentences = {
 		player: () =>
 			'Go to the emergency department today. The bone at your hip may be starting to crack. Put no ' +
 			'weight on the leg.',
+		guardian: () =>
+			'Go to the emergency department today. The bone at the hip may be starting to crack. Put no ' +
+			'weight on the leg.',
 		doctor: () =>
 			'Suspected bone stress injury of the femoral neck; non-weight-bearing, please assess today.',
 		coach: noSport,
@@ -42,6 +45,9 @@ export const boneSentences = {
 		player: () =>
 			'Stop running and jumping, and put no weight on this foot. A bone may be starting to crack. ' +
 			'It needs a scan.',
+		guardian: () =>
+			'No running or jumping, and no weight on this foot. A bone may be starting to crack. It ' +
+			'needs a scan.',
 		doctor: (bone) =>
 			`Suspected bone stress injury at a high-risk site${at(bone)}; please arrange MRI or CT. ` +
 			'Non-weight-bearing meanwhile.',
@@ -58,6 +64,8 @@ export const boneSentences = {
 			'not rule out a bone stress injury.',
 		player: () =>
 			'Stop running and jumping. One spot on the bone hurts in a way that needs a picture.',
+		guardian: () =>
+			'No running or jumping. One spot on the bone hurts in a way that needs a picture.',
 		doctor: ({ weeks, ...bone }) =>
 			`Focal bone pain${at(bone)} with rest pain, a painful hop or more than ` +
 			`${amount(weeks, 'weeks')} of pain; imaging for bone stress injury, please.`,
@@ -68,6 +76,7 @@ export const boneSentences = {
 			`Bone pain${at(bone)} at night or at rest: no hop test, no impact, arrange imaging` +
 			`${minor ? `; in a young player ask for an X-ray within ${amount(hours, 'h')}` : ''}.`,
 		player: () => 'Stop running and jumping. Bone pain at night or at rest needs a picture soon.',
+		guardian: () => 'No running or jumping. Bone pain at night or at rest needs a picture soon.',
 		doctor: ({ minor, hours, ...bone }) =>
 			`Bone pain${at(bone)} at night or at rest; imaging, please` +
 			`${minor ? `, in this young player a radiograph within ${amount(hours, 'h')}` : ''}.`,
@@ -79,6 +88,9 @@ export const boneSentences = {
 			`impact, write to the doctor, review in ${amount(weeks, 'weeks')}.`,
 		player: ({ weeks }) =>
 			'Stop running and jumping for now. The bone may be sore from too much load. ' +
+			`We look at it again in ${amount(weeks, 'weeks')}.`,
+		guardian: ({ weeks }) =>
+			'No running or jumping for now. The bone may be sore from too much load. ' +
 			`We look at it again in ${amount(weeks, 'weeks')}.`,
 		doctor: ({ weeks, ...bone }) =>
 			`Possible bone stress injury${at(bone)}; no impact, review here in ${amount(weeks, 'weeks')}.`,
@@ -106,6 +118,8 @@ export const boneSentences = {
 			'emergency for the bone surgeons.',
 		player: () =>
 			'Go to the hospital today. Your limp comes with a warning sign. Put no weight on the leg.',
+		guardian: () =>
+			'Go to the hospital today. The limp comes with a warning sign. Put no weight on the leg.',
 		doctor: ({ signs }) =>
 			`Limp with a warning sign${withSigns(signs)}; septic arthritis to be excluded today.`,
 		coach: noSport,
@@ -116,6 +130,9 @@ export const boneSentences = {
 			'refusal to bear weight appears.',
 		player: () =>
 			'Come back the same day if you get a fever or pain at night. Come back too if you cannot ' +
+			'stand on the leg.',
+		guardian: () =>
+			'Come back the same day if a fever or pain at night comes. Come back too if the player cannot ' +
 			'stand on the leg.',
 	}),
 	'screening.limp-long': sentence<{
@@ -130,6 +147,9 @@ export const boneSentences = {
 		player: ({ minor }) =>
 			`See a doctor${minor ? ' today' : ''} about your limp. It has lasted too long without a ` +
 			'known reason.',
+		guardian: ({ minor }) =>
+			`A doctor has to look at the limp${minor ? ' today' : ''}. It has lasted too long without a ` +
+			'known reason.',
 		doctor: ({ unassessedDays, undiagnosedDays }) =>
 			`Limp for more than ${amount(unassessedDays, 'days')} without an examination, or ` +
 			`${amount(undiagnosedDays, 'days')} without a diagnosis.`,
@@ -142,6 +162,9 @@ export const boneSentences = {
 			'orthopaedics the same day, however long it has lasted. Films of both hips.',
 		player: () =>
 			'Go to the emergency department today. The growing part of your hip bone may have slipped. ' +
+			'Put no weight on the leg: use crutches or a chair.',
+		guardian: () =>
+			'Go to the emergency department today. The growing part of the hip bone may have slipped. ' +
 			'Put no weight on the leg: use crutches or a chair.',
 		doctor: () =>
 			'Suspected slipped upper femoral epiphysis; non-weight-bearing, please assess today with ' +
@@ -156,6 +179,9 @@ export const boneSentences = {
 		player: ({ minor, hours }) =>
 			'Call your doctor today. Bone pain without a reason needs a look' +
 			`${minor ? `, with an X-ray within ${amount(hours, 'h')}` : ''}.`,
+		guardian: ({ minor, hours }) =>
+			'Call the doctor today. Bone pain without a reason needs a look' +
+			`${minor ? `, with an X-ray within ${amount(hours, 'h')}` : ''}.`,
 		doctor: ({ minor, hours }) =>
 			'Unexplained bone pain or bony swelling' +
 			`${minor ? `; radiograph within ${amount(hours, 'h')}, please` : ''}.`,
@@ -167,6 +193,9 @@ export const boneSentences = {
 			`${minor ? `, a blood count within ${amount(hours, 'h')}` : ''}.`,
 		player: ({ minor, hours }) =>
 			'See your doctor about the bone pain. It has lasted too long without a reason.' +
+			`${minor ? ` A blood test is done within ${amount(hours, 'h')}.` : ''}`,
+		guardian: ({ minor, hours }) =>
+			'See the doctor about the bone pain. It has lasted too long without a reason.' +
 			`${minor ? ` A blood test is done within ${amount(hours, 'h')}.` : ''}`,
 		doctor: ({ minor, hours }) =>
 			'Bone pain on most days for two weeks or more' +

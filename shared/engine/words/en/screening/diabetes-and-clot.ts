@@ -26,6 +26,7 @@ export const diabetesAndClotSentences = {
 		clinician: (foot) =>
 			`Diabetic foot, ${foot.side}: low risk: foot check every year.${careWords(foot)}`,
 		player: ({ side }) => `Have your ${side} foot checked every year because of your diabetes.`,
+		guardian: ({ side }) => `Have the ${side} foot checked every year because of the diabetes.`,
 		doctor: ({ side }) => `Diabetic foot, ${side}: low risk.`,
 	}),
 	'screening.diabetic-foot-moderate': sentence<Pathway>({
@@ -33,6 +34,9 @@ export const diabetesAndClotSentences = {
 			`Diabetic foot, ${foot.side}: moderate risk: ${service(foot)}.${careWords(foot)}`,
 		player: ({ side, seenWeeks }) =>
 			`A foot clinic should see your ${side} foot within ${amount(seenWeeks[1], 'weeks')}. Diabetes ` +
+			'can harm feet without pain. Look at them for sores every day.',
+		guardian: ({ side, seenWeeks }) =>
+			`A foot clinic should see the ${side} foot within ${amount(seenWeeks[1], 'weeks')}. Diabetes ` +
 			'can harm feet without pain. Look at them for sores every day.',
 		doctor: (foot) => `Diabetic foot, ${foot.side}: moderate risk; ${service(foot)}, please.`,
 	}),
@@ -42,6 +46,8 @@ export const diabetesAndClotSentences = {
 			`stud under a place of high pressure.${careWords(foot)}`,
 		player: ({ side, seenWeeks }) =>
 			`A foot clinic should see your ${side} foot within ${amount(seenWeeks[1], 'weeks')}.`,
+		guardian: ({ side, seenWeeks }) =>
+			`A foot clinic should see the ${side} foot within ${amount(seenWeeks[1], 'weeks')}.`,
 		doctor: (foot) => `Diabetic foot, ${foot.side}: high risk; ${service(foot)}, please.`,
 	}),
 	'screening.diabetic-foot-active': sentence<Foot & { days: number }>({
@@ -51,6 +57,9 @@ export const diabetesAndClotSentences = {
 		player: ({ side }) =>
 			`A foot clinic must see your ${side} foot by the next working day. Stay off it until then. ` +
 			'Go to the emergency department if you feel ill.',
+		guardian: ({ side }) =>
+			`A foot clinic must see the ${side} foot by the next working day. No weight on it until then. ` +
+			'Go to the emergency department if the player feels ill.',
 		doctor: ({ side, days }) =>
 			`Diabetic foot, ${side}: active foot problem; to be seen within ${count(days, 'working day')}.`,
 		coach: noSport,
@@ -71,6 +80,9 @@ export const diabetesAndClotSentences = {
 		player: () =>
 			'Go to the emergency department now. Your foot is in danger because of your diabetes. Do not ' +
 			'walk on it.',
+		guardian: () =>
+			'Go to the emergency department now. The foot is in danger because of the diabetes. No ' +
+			'walking on it.',
 		doctor: () => 'Limb- or life-threatening diabetic foot problem; emergency assessment.',
 		coach: noSport,
 	}),
@@ -88,6 +100,8 @@ export const diabetesAndClotSentences = {
 		},
 		player: () =>
 			'See a doctor today. Your leg has signs that can mean a blood clot. Do not rub or stretch it.',
+		guardian: () =>
+			'See a doctor today. The leg has signs that can mean a blood clot. Do not rub or stretch it.',
 		doctor: () =>
 			'Signs that can go with deep vein thrombosis of the leg; assessment today, please.',
 		coach: noSport,

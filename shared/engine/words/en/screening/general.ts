@@ -14,6 +14,9 @@ export const generalSentences = {
 		player: () =>
 			'Stop running and jumping for now. Pain at night or at rest needs a picture of the bone ' +
 			'first. See a doctor soon to arrange it.',
+		guardian: () =>
+			'No running or jumping for now. Pain at night or at rest needs a picture of the bone ' +
+			'first. See a doctor soon to arrange it.',
 		doctor: ({ minor, hours }) =>
 			'Pain at night or at rest; please consider imaging' +
 			`${minor ? `, in this young player a radiograph within ${amount(hours, 'h')}` : ''}.`,
@@ -32,6 +35,7 @@ export const generalSentences = {
 			'Reduced sensation in the feet: write to the doctor, test with a monofilament; no new ' +
 			'footwear without review.',
 		player: () => 'Your feet feel less than they should, so a doctor should check them.',
+		guardian: () => 'The feet feel less than they should, so a doctor should check them.',
 		doctor: () => 'Reduced sensation or paraesthesia in the feet; cause not known to us.',
 	}),
 	'screening.newWeakness': sentence({
@@ -39,6 +43,8 @@ export const generalSentences = {
 		player: () =>
 			'Go to the emergency department now. New weakness or numbness can mean a trapped nerve. ' +
 			'Do not drive yourself.',
+		guardian: () =>
+			'Go to the emergency department now. New weakness or numbness can mean a trapped nerve.',
 		doctor: () =>
 			'New weakness, foot drop or saddle anaesthesia; compression of cord, cauda equina or ' +
 			'nerve to be excluded as an emergency.',
@@ -52,6 +58,9 @@ export const generalSentences = {
 		player: () =>
 			'See a doctor today. The skin infection is spreading. If you feel ill or shiver, go to ' +
 			'the emergency department now.',
+		guardian: () =>
+			'See a doctor today. The skin infection is spreading. If the player feels ill or shivers, go ' +
+			'to the emergency department now.',
 		doctor: () => 'Spreading skin infection or discharge; review today.',
 		coach: noSport,
 	}),
@@ -68,6 +77,9 @@ export const generalSentences = {
 		player: () =>
 			'Call the emergency number now. Trouble breathing or chest pain cannot wait. Sit down ' +
 			'and stay with somebody.',
+		guardian: () =>
+			'Call the emergency number now. Trouble breathing or chest pain cannot wait. Let the ' +
+			'player sit down, and stay there.',
 		doctor: () =>
 			'Breathlessness, chest pain, haemoptysis or collapse; pulmonary embolism to be excluded ' +
 			'as an emergency.',
@@ -80,6 +92,9 @@ export const generalSentences = {
 		player: () =>
 			'Go to the emergency department today. Your heel cord may be torn. Keep your toes ' +
 			'pointed down and do not stretch it.',
+		guardian: () =>
+			'Go to the emergency department today. The heel cord may be torn. The toes stay pointed down, ' +
+			'and nobody stretches it.',
 		doctor: () =>
 			'Suspected rupture of the Achilles tendon; supported in plantarflexion, please assess today.',
 		coach: noSport,
@@ -89,6 +104,9 @@ export const generalSentences = {
 		player: () =>
 			'Your ankle needs a picture before you play. A band above the ankle may be torn. Wear the ' +
 			'support boot until then.',
+		guardian: () =>
+			'The ankle needs a picture before any play. A band above the ankle may be torn. The support ' +
+			'boot stays on until then.',
 		doctor: () => 'Suspected syndesmosis injury; please arrange imaging. Protected in a boot.',
 		coach: noSport,
 	}),
@@ -99,6 +117,8 @@ export const generalSentences = {
 		player: () =>
 			'Keep your weight off this foot. A band in the middle of it may be torn. It needs ' +
 			'pictures before you play.',
+		guardian: () =>
+			'No weight on this foot. A band in the middle of it may be torn. It needs pictures before any play.',
 		doctor: () =>
 			'Suspected Lisfranc injury; weight-bearing radiographs of both feet or CT, please. ' +
 			'Non-weight-bearing meanwhile.',
@@ -111,6 +131,9 @@ export const generalSentences = {
 		player: () =>
 			'Stop running and jumping, and keep your weight off this foot. A bone may be starting to ' +
 			'crack. It needs a scan.',
+		guardian: () =>
+			'No running or jumping, and no weight on this foot. A bone may be starting to crack. It needs ' +
+			'a scan.',
 		doctor: () =>
 			'Suspected bone stress injury at a high-risk site; please arrange MRI or CT. ' +
 			'Non-weight-bearing meanwhile.',
@@ -122,6 +145,9 @@ export const generalSentences = {
 			`review in ${amount(weeks, 'weeks')}.`,
 		player: ({ weeks }) =>
 			'Stop running and jumping for now. A bone may be tired and sore from load. ' +
+			`We look at it again in ${amount(weeks, 'weeks')}.`,
+		guardian: ({ weeks }) =>
+			'No running or jumping for now. A bone may be tired and sore from load. ' +
 			`We look at it again in ${amount(weeks, 'weeks')}.`,
 		doctor: ({ weeks }) =>
 			'Suspected bone stress injury at a low-risk site; no impact, review here in ' +
@@ -136,6 +162,10 @@ export const generalSentences = {
 			minor
 				? 'See a doctor today. A limp that lasts needs a reason. Do not run until it has one.'
 				: 'See a doctor about your limp. A limp that lasts needs a reason.',
+		guardian: ({ minor }) =>
+			minor
+				? 'See a doctor today. A limp that lasts needs a reason. No running until it has one.'
+				: 'See a doctor about the limp. A limp that lasts needs a reason.',
 		doctor: () => 'Limp for more than a week without a diagnosis.',
 		coach: noSport,
 	}),
@@ -149,6 +179,10 @@ export const generalSentences = {
 			minor
 				? 'Go to the emergency department today. Put no weight on the leg: use crutches or a chair.'
 				: 'See a doctor about your limp. A limp with pain needs a reason.',
+		guardian: ({ minor }) =>
+			minor
+				? 'Go to the emergency department today. Put no weight on the leg: use crutches or a chair.'
+				: 'See a doctor about the limp. A limp with pain needs a reason.',
 		doctor: ({ minor }) =>
 			minor
 				? 'Limp with hip, groin, thigh or knee pain in a minor; please assess today, non-weight-bearing.'
@@ -173,6 +207,8 @@ export const generalSentences = {
 			'department.',
 		player: () =>
 			'Go to the emergency department now. Your foot may not get enough blood. Do not wait.',
+		guardian: () =>
+			'Go to the emergency department now. The foot may not get enough blood. Do not wait.',
 		doctor: () => 'Cold, pale or pulseless foot; acute limb ischaemia to be excluded now.',
 		coach: noSport,
 	}),
@@ -182,6 +218,9 @@ export const generalSentences = {
 			'emergency if it does not settle.',
 		player: () =>
 			'Stop when your leg gets tight or your foot goes numb. A doctor should look at it. If it ' +
+			'does not settle, go to the emergency department.',
+		guardian: () =>
+			'Sport stops when the leg gets tight or the foot goes numb. A doctor should look at it. If it ' +
 			'does not settle, go to the emergency department.',
 		doctor: () =>
 			'Leg tightness with numbness of the foot on exertion; chronic exertional compartment ' +
@@ -194,6 +233,9 @@ export const generalSentences = {
 		player: () =>
 			'A foot clinic must see the open sore by the next working day. Stay off this foot and keep ' +
 			'the sore covered.',
+		guardian: () =>
+			'A foot clinic must see the open sore by the next working day. No weight on this foot, ' +
+			'and keep the sore covered.',
 		doctor: ({ days }) =>
 			'Open ulcer or wound of the foot; foot protection service within ' +
 			`${count(days, 'working day')}.`,
@@ -205,6 +247,8 @@ export const generalSentences = {
 			'inflammatory disease.',
 		player: () =>
 			'See your doctor about the stiff or swollen joints. Treatment helps most when it starts early.',
+		guardian: () =>
+			'See the doctor about the stiff or swollen joints. Treatment helps most when it starts early.',
 		doctor: () =>
 			'Prolonged morning stiffness, dactylitis or bilateral heel pain; inflammatory arthritis ' +
 			'to be considered.',
@@ -215,6 +259,9 @@ export const generalSentences = {
 		player: () =>
 			'One leg became shorter quickly. A doctor should find out why first. Do not put a raise in ' +
 			'your shoe yet.',
+		guardian: () =>
+			'One leg became shorter quickly. A doctor should find out why first. Do not put a raise in ' +
+			'the shoe yet.',
 		doctor: () => 'Leg-length difference of sudden onset; cause not known to us.',
 	}),
 	'screening.cardiacOrConcussion': sentence({
@@ -224,6 +271,9 @@ export const generalSentences = {
 		player: () =>
 			'Stop all sport and see a doctor today. This is about your heart or your head, so it comes ' +
 			'first. If you feel ill now, call the emergency number.',
+		guardian: () =>
+			'All sport stops, and a doctor has to look today. This is about the heart or the head, so it ' +
+			'comes first. If the player feels ill now, call the emergency number.',
 		doctor: () =>
 			'Syncope or palpitations in sport, or a recent head injury; stopped from sport, please ' +
 			'assess today.',
@@ -234,6 +284,8 @@ export const generalSentences = {
 			'Rigid flat foot or one-sided high arch: write to the doctor before an insert is made.',
 		player: () =>
 			'Your foot is stiff in its shape. A doctor should look why before we make an insert.',
+		guardian: () =>
+			'The foot is stiff in its shape. A doctor should look why before we make an insert.',
 		doctor: () =>
 			'Rigid flat foot or unilateral cavus; tarsal coalition or a neurological cause to be ' +
 			'considered.',

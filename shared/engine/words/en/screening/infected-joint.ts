@@ -6,6 +6,8 @@ export const infectedJoint = sentence({
 	clinician: () => 'Hot, swollen joint: an infected joint must be excluded the same day.',
 	player: () =>
 		'See a doctor today. A hot, swollen joint can be infected. Keep your weight off it until then.',
+	guardian: () =>
+		'See a doctor today. A hot, swollen joint can be infected. No weight on it until then.',
 	doctor: () => 'Hot, swollen joint; septic arthritis to be excluded today.',
 	coach: noSport,
 })

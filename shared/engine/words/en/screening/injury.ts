@@ -44,6 +44,8 @@ export const injurySentences = {
 		player: ({ side, part }) =>
 			`Have an X-ray of your ${side} ${part} today. A bone may be broken. Keep your weight off it ` +
 			'until then.',
+		guardian: ({ side, part }) =>
+			`Have an X-ray of the ${side} ${part} today. A bone may be broken. No weight on it until then.`,
 		doctor: ({ side, part }) =>
 			`Ottawa ${part} rule met on the ${side} side; radiographs today, please.`,
 		coach: noSport,
@@ -55,6 +57,9 @@ export const injurySentences = {
 		player: ({ side, part }) =>
 			`Have your ${side} ${part} seen by a doctor today. Our quick test does not work for you. ` +
 			'Keep your weight off it until then.',
+		guardian: ({ side, part }) =>
+			`Have the ${side} ${part} seen by a doctor today. Our quick test does not work here. No weight ` +
+			'on it until then.',
 		doctor: ({ side, part, ...bars }) =>
 			`Injury of the ${side} ${part}; the Ottawa rule is not applicable` +
 			`${barWords(bars, { withPrivate: false })}. Please assess today.`,
@@ -94,6 +99,8 @@ export const injurySentences = {
 			'answered does not ask for it.',
 		player: ({ side }) =>
 			`Keep your weight off your ${side} leg. You cannot walk on it now, so it needs a picture soon.`,
+		guardian: ({ side }) =>
+			`No weight on the ${side} leg. The player cannot walk on it now, so it needs a picture soon.`,
 		doctor: ({ side }) =>
 			`Newly unable to take four steps on the ${side} side; urgent imaging, please.`,
 		coach: noSport,

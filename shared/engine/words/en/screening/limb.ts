@@ -13,6 +13,9 @@ export const limbSentences = {
 		player: () =>
 			'Go to the emergency department today. Your heel cord may be torn. Keep your toes pointed ' +
 			'down and do not stretch it.',
+		guardian: () =>
+			'Go to the emergency department today. The heel cord may be torn. The toes stay pointed down, ' +
+			'and nobody stretches it.',
 		doctor: () =>
 			'Suspected rupture of the Achilles tendon on calf squeeze, knee-bent test or palpation; ' +
 			'supported in plantarflexion, please assess today.',
@@ -25,12 +28,18 @@ export const limbSentences = {
 		player: () =>
 			'Nothing today points to a torn heel cord, but we cannot be sure. Come back if your push-off ' +
 			'stays weak.',
+		guardian: () =>
+			'Nothing today points to a torn heel cord, but we cannot be sure. Come back if the push-off ' +
+			'stays weak.',
 	}),
 	'screening.syndesmosis': sentence({
 		clinician: () => 'High ankle sprain suspected: imaging, and protect in a boot meanwhile.',
 		player: () =>
 			'Your ankle needs a picture before you play. A band above the ankle may be torn. Wear the ' +
 			'support boot until then.',
+		guardian: () =>
+			'The ankle needs a picture before any play. A band above the ankle may be torn. The support ' +
+			'boot stays on until then.',
 		doctor: () => 'Suspected syndesmosis injury; please arrange imaging. Protected in a boot.',
 		coach: noSport,
 	}),
@@ -48,6 +57,8 @@ export const limbSentences = {
 		player: () =>
 			'Put no weight on this foot. A band in the middle of it may be torn. It needs pictures ' +
 			'before you play.',
+		guardian: () =>
+			'No weight on this foot. A band in the middle of it may be torn. It needs pictures before any play.',
 		doctor: () =>
 			'Suspected Lisfranc injury; weight-bearing radiographs of both feet or CT, please. ' +
 			'Non-weight-bearing meanwhile.',
@@ -60,6 +71,9 @@ export const limbSentences = {
 		player: ({ days }) =>
 			`Come back within ${amount(days, 'days')} if the middle of your foot still hurts. These tests ` +
 			'can miss an injury at first.',
+		guardian: ({ days }) =>
+			`Come back within ${amount(days, 'days')} if the middle of the foot still hurts. These tests ` +
+			'can miss an injury at first.',
 	}),
 	'screening.lisfranc-no-weight': sentence({
 		clinician: () =>
@@ -67,6 +81,9 @@ export const limbSentences = {
 			'the foot.',
 		player: () =>
 			'Go to the emergency department today. The middle of your foot may be badly hurt. Put no ' +
+			'weight on it.',
+		guardian: () =>
+			'Go to the emergency department today. The middle of the foot may be badly hurt. Put no ' +
 			'weight on it.',
 		doctor: () =>
 			'Midfoot injury, unable to bear weight; please assess today for a Lisfranc injury.',
@@ -78,6 +95,8 @@ export const limbSentences = {
 			'Spreading infection: medical review the same day, no insert and no boot on this foot.',
 		player: () =>
 			'See a doctor today. The infection is spreading. Wear no boot on this foot until then.',
+		guardian: () =>
+			'See a doctor today. The infection is spreading. No boot on this foot until then.',
 		doctor: () => 'Spreading skin infection or discharge; review today.',
 		coach: noSport,
 	}),
@@ -86,6 +105,7 @@ export const limbSentences = {
 		player: () =>
 			'Go to the emergency department now. An infection that makes you ill cannot wait. Do not ' +
 			'drive yourself.',
+		guardian: () => 'Go to the emergency department now. A bad infection like this cannot wait.',
 		doctor: () => 'Infection of the limb and systemically unwell; sepsis to be excluded now.',
 		coach: noSport,
 	}),
@@ -102,6 +122,7 @@ export const limbSentences = {
 			'Monofilament not felt at one or more of the three sites: protective feeling is reduced. ' +
 			'Write to the doctor; no insert and no new footwear without review. Never test on callus.',
 		player: () => 'Your foot did not feel every touch of the test. A doctor should look why.',
+		guardian: () => 'The foot did not feel every touch of the test. A doctor should look why.',
 		doctor: () =>
 			'10 g monofilament not felt at one or more of three plantar sites: protective sensation is ' +
 			'reduced.',
@@ -118,6 +139,8 @@ export const limbSentences = {
 		player: () =>
 			'Go to the emergency department now. Feeling or strength is getting worse, and that cannot ' +
 			'wait. Do not drive yourself.',
+		guardian: () =>
+			'Go to the emergency department now. Feeling or strength is getting worse, and that cannot wait.',
 		doctor: () =>
 			'Progressive loss of sensation or power, saddle anaesthesia or sphincter disturbance; cauda ' +
 			'equina to be excluded now.',
@@ -129,6 +152,8 @@ export const limbSentences = {
 			'pressure reading.',
 		player: () =>
 			'A doctor should check the blood supply of your foot. We could not feel the two pulses there.',
+		guardian: () =>
+			'A doctor should check the blood supply of the foot. We could not feel the two pulses there.',
 		doctor: () =>
 			'Neither dorsalis pedis nor posterior tibial pulse is palpable; vascular assessment, please.',
 	}),
@@ -138,6 +163,8 @@ export const limbSentences = {
 			'supply.',
 		player: () =>
 			'A doctor should check the blood supply of your foot. The pressure at your ankle was low.',
+		guardian: () =>
+			'A doctor should check the blood supply of the foot. The pressure at the ankle was low.',
 		doctor: ({ limit }) =>
 			`Ankle-brachial pressure index below ${number(limit, 2)}; vascular assessment, please.`,
 	}),
@@ -147,6 +174,8 @@ export const limbSentences = {
 			'department.',
 		player: () =>
 			'Go to the emergency department now. Your foot may not get enough blood. Do not wait.',
+		guardian: () =>
+			'Go to the emergency department now. The foot may not get enough blood. Do not wait.',
 		doctor: () => 'Rest pain in a cold or pale foot; acute limb ischaemia to be excluded now.',
 		coach: noSport,
 	}),
@@ -156,6 +185,9 @@ export const limbSentences = {
 			'department now.',
 		player: () =>
 			'Go to the emergency department now. The pressure inside your leg may be too high. Do not ' +
+			'wrap or raise the leg.',
+		guardian: () =>
+			'Go to the emergency department now. The pressure inside the leg may be too high. Do not ' +
 			'wrap or raise the leg.',
 		doctor: () =>
 			'Tight, painful leg with numbness or foot drop; acute compartment syndrome to be excluded now.',
@@ -167,6 +199,8 @@ export const limbSentences = {
 			'skin, nail or eye signs: write to the doctor about inflammatory disease.',
 		player: () =>
 			'See your doctor about the stiff or swollen joints. Treatment helps most when it starts early.',
+		guardian: () =>
+			'See the doctor about the stiff or swollen joints. Treatment helps most when it starts early.',
 		doctor: ({ minutes }) =>
 			`Morning stiffness over ${amount(minutes, 'min')}, bilateral heel pain, dactylitis, or skin, ` +
 			'nail or eye signs; inflammatory arthritis to be considered.',

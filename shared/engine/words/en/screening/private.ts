@@ -11,6 +11,9 @@ const lowEnergy =
 const lowEnergyToPlayer = (): string =>
 	'Your body may not get enough energy for your sport. That can weaken bones. Talk to the sports ' +
 	'doctor about it soon.'
+const lowEnergyToGuardian = (): string =>
+	'The body may not get enough energy for the sport. That can weaken bones. Talk to the sports ' +
+	'doctor about it soon.'
 const noLowEnergy =
 	'No listed sign of low energy availability. It can be there without them: ask again each season.'
 
@@ -27,6 +30,10 @@ export const privateSentences = {
 			'Have your feet measured again later in pregnancy and after the birth. They can get longer. ' +
 			'Tell staff that you are pregnant before any X-ray. Ask your midwife or doctor which sport ' +
 			'is safe. A swollen or sore leg needs a doctor the same day.',
+		guardian: () =>
+			'Have the feet measured again later in pregnancy and after the birth. They can get longer. ' +
+			'Staff must know of the pregnancy before any X-ray. Ask the midwife or doctor which sport is ' +
+			'safe. A swollen or sore leg needs a doctor the same day.',
 		doctor: () =>
 			'The patient is pregnant: please take this into account in the choice of imaging and in ' +
 			'advice on contact sport.',
@@ -37,6 +44,9 @@ export const privateSentences = {
 		player: () =>
 			'Missing periods can mean too little energy for your sport. That can weaken bones. Talk to ' +
 			'the sports doctor about it soon.',
+		guardian: () =>
+			'Missing periods can mean too little energy for the sport. That can weaken bones. Talk to ' +
+			'the sports doctor about it soon.',
 		doctor: () => 'Amenorrhoea, primary or secondary; low energy availability to be considered.',
 	}),
 	'screening.unintendedWeightLoss': sentence({
@@ -44,12 +54,15 @@ export const privateSentences = {
 		clinician: () => 'Weight loss or falling off the growth curve: write to the doctor.',
 		player: () =>
 			'Talk to your doctor about your weight or growth. It changed in a way that needs a reason.',
+		guardian: () =>
+			'Talk to the doctor about the weight or growth. It changed in a way that needs a reason.',
 		doctor: () => 'Unintended weight loss, or falling off the growth curve; cause not known to us.',
 	}),
 	'screening.low-energy': sentence({
 		private: 'weight',
 		clinician: () => lowEnergy,
 		player: lowEnergyToPlayer,
+		guardian: lowEnergyToGuardian,
 		doctor: () =>
 			'Signs that can go with relative energy deficiency in sport; assessment is asked for. No ' +
 			'score was made here.',
@@ -58,6 +71,7 @@ export const privateSentences = {
 		private: 'periods',
 		clinician: () => lowEnergy,
 		player: lowEnergyToPlayer,
+		guardian: lowEnergyToGuardian,
 		doctor: () =>
 			'Menstrual and other signs that can go with relative energy deficiency in sport; assessment ' +
 			'is asked for. No score was made here.',
@@ -85,6 +99,10 @@ export const privateSentences = {
 			'Your antibiotic can make tendons weak, also for months after. Do not hop, sprint or stretch ' +
 			'hard for now. If a tendon hurts, rest it and call your doctor that day. Do not stop a ' +
 			'medicine on your own.',
+		guardian: () =>
+			'The antibiotic can make tendons weak, also for months after. No hopping, sprinting or hard ' +
+			'stretching for now. If a tendon hurts, it rests and the doctor is called that day. Do not ' +
+			'stop a medicine without the doctor.',
 		doctor: () =>
 			'Fluoroquinolone taken now or in the past months: tendon loading is held back here.',
 	}),
@@ -95,6 +113,9 @@ export const privateSentences = {
 			'prescriber decide about the antibiotic today.',
 		player: () =>
 			'Call the doctor who gave you the antibiotic today. It can tear a sore tendon. Rest that leg ' +
+			'until then.',
+		guardian: () =>
+			'Call the doctor who gave the antibiotic today. It can tear a sore tendon. That leg rests ' +
 			'until then.',
 		doctor: () =>
 			'Tendon pain during or after a fluoroquinolone: please review the antibiotic and the tendon ' +
@@ -109,6 +130,9 @@ export const privateSentences = {
 		player: () =>
 			'Ask your doctor about your two medicines soon. Together they can weaken tendons. Do not stop ' +
 			'them on your own.',
+		guardian: () =>
+			'Ask the doctor about the two medicines soon. Together they can weaken tendons. Do not stop ' +
+			'them without the doctor.',
 		doctor: () =>
 			'Fluoroquinolone and systemic corticosteroid together: please review the combination, in ' +
 			'view of the tendons.',
@@ -121,6 +145,9 @@ export const privateSentences = {
 		player: () =>
 			'Your medicine can make bones and tendons weaker. Build up training slowly. Tell us early if ' +
 			'one spot on a bone hurts.',
+		guardian: () =>
+			'The medicine can make bones and tendons weaker. Training builds up slowly. Tell us early if ' +
+			'one spot on a bone hurts.',
 		doctor: () => 'Systemic corticosteroid, long term or in repeated courses.',
 	}),
 	'screening.corticosteroidInjection': sentence({
@@ -131,6 +158,9 @@ export const privateSentences = {
 		player: () =>
 			'The injected tendon may feel better than it is. Do not hop, sprint or stretch hard on it ' +
 			'yet. Ask the doctor who injected it when you may.',
+		guardian: () =>
+			'The injected tendon may feel better than it is. No hopping, sprinting or hard stretching on ' +
+			'it yet. Ask the doctor who injected it when that may start.',
 		doctor: () => 'Corticosteroid injection near a tendon in the past months.',
 	}),
 	'screening.steroid-bone': sentence({
@@ -140,6 +170,8 @@ export const privateSentences = {
 			'site; a normal plain film does not rule out a bone stress injury.',
 		player: () =>
 			'Stop running and jumping. Your medicine can weaken bone, so this spot needs a scan.',
+		guardian: () =>
+			'No running or jumping. The medicine can weaken bone, so this spot needs a scan.',
 		doctor: () =>
 			'Focal bone pain on long-term corticosteroid: please arrange imaging for bone stress injury.',
 		coach: noSport,
@@ -153,6 +185,9 @@ export const privateSentences = {
 		player: () =>
 			'You bleed and bruise more easily with your medicine. Do not cut or open nails or blisters ' +
 			'yourself. After a hard knock, see a doctor the same day.',
+		guardian: () =>
+			'The player bleeds and bruises more easily with the medicine. Do not cut or open nails or ' +
+			'blisters. After a hard knock, see a doctor the same day.',
 		doctor: () => 'Takes an anticoagulant.',
 	}),
 	'screening.anticoagulant-injury': sentence({
@@ -163,6 +198,9 @@ export const privateSentences = {
 			'tight, very painful or numb.',
 		player: () =>
 			'See a doctor today. With your medicine a small injury can bleed inside. If the leg gets ' +
+			'tight, very sore or numb, go to the emergency department now.',
+		guardian: () =>
+			'See a doctor today. With the medicine a small injury can bleed inside. If the leg gets ' +
 			'tight, very sore or numb, go to the emergency department now.',
 		doctor: () =>
 			'Injury of the lower limb on an anticoagulant; please exclude haematoma, haemarthrosis and ' +
@@ -177,6 +215,9 @@ export const privateSentences = {
 		player: () =>
 			'Go to the emergency department now, even if you feel well. With your medicine a knock to ' +
 			'the head can bleed inside. Do not drive yourself.',
+		guardian: () =>
+			'Go to the emergency department now, even if the player feels well. With the medicine a knock ' +
+			'to the head can bleed inside.',
 		doctor: () =>
 			'On an anticoagulant, with syncope, palpitations or head injury: emergency assessment, CT of ' +
 			'the head after a head injury.',
@@ -189,6 +230,9 @@ export const privateSentences = {
 			'who looks after the medicine.',
 		player: () =>
 			'Do not cut or open the sore spot. With your medicine it can bleed for long. Your doctor ' +
+			'decides who treats it.',
+		guardian: () =>
+			'Do not cut or open the sore spot. With the medicine it can bleed for long. The doctor ' +
 			'decides who treats it.',
 		doctor: ({ condition }) =>
 			`${capital(term(condition))} on an anticoagulant; no sharp treatment was done here, please advise.`,
