@@ -75,11 +75,15 @@ export function flow(flowing: readonly FlowBlock[], look: Look): Node[] {
 		if (next === end) nodes.push(pageOneEnd())
 		const group = flowing.slice(next, next + groupLength(flowing, next))
 		const drawn = group.map((block) => byKind(blocks, block, look))
-		nodes.push(...(group.length > 1 ? [whole(drawn)] : drawn))
+		const [first] = group
+		const together = group.length > 1 ? [whole(drawn)] : drawn
+		nodes.push(...(first?.kind === 'heading' ? together.map(asBeginning) : together))
 		next += group.length
 	}
 	return nodes
 }
+/** A page may end before it. */
+const asBeginning = (node: Node): Node => ({ ...node, begins: true })
 const whole = (nodes: readonly Node[]): Node => ({
 	unbreakable: true,
 	// the whole may ask for what its first part asks

@@ -116,7 +116,7 @@ export function scaleOf(
 	{ print = 'body', paper }: LwDocument,
 	{ size, isClose }: Setting = usualSetting,
 ): Scale {
-	const scale = isClose ? { ...scales[print], gap: closer.gap } : scales[print]
+	const scale = isClose ? { ...scales[print], gap: closer[print].gap } : scales[print]
 	if (print === 'wall') return paper === 'A3' ? times(scale, onLargeSheet) : scale
 	return size === 1 ? scale : times(scale, size)
 }
@@ -137,8 +137,13 @@ export const settingsOf = (document: LwDocument): readonly Setting[] =>
 				]
 			: [{ size, isClose: false }],
 	)
-/** Of leading and gaps of lines that stand closer. */
-const closer = { leading: 0.92, gap: 0.55 } as const
+/** Of leading and gaps of lines that stand closer; what hangs on a wall is fitted to its page. */
+const closer: Record<NonNullable<LwDocument['print']>, { leading: number; gap: number }> = {
+	body: { leading: 1, gap: 0.7 },
+	reading: { leading: 0.92, gap: 0.55 },
+	compact: { leading: 1, gap: 0.45 },
+	wall: { leading: 1.16, gap: 0.6 },
+}
 /**
  * From line to line, against the height of a line of the font, which is 1.36 of the size of its
  * letters: what a player holds has the usual leading of a book, and keeps its letters large.
@@ -150,7 +155,7 @@ const leadings: Record<NonNullable<LwDocument['print']>, number> = {
 	wall: 1.16,
 }
 export const leadingOf = ({ print = 'body' }: LwDocument, isClose: boolean): number =>
-	isClose ? closer.leading : leadings[print]
+	isClose ? closer[print].leading : leadings[print]
 export interface Page {
 	size: 'A4' | 'LETTER' | 'A3'
 	orientation: 'portrait' | 'landscape'

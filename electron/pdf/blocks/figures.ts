@@ -36,6 +36,7 @@ export function trueSizeSheet(
 	const width = widthMm * ptPerMm
 	const height = heightMm * ptPerMm
 	return {
+		isSheet: true,
 		section: [{ svg: atTrueSize(svg, width, height), alternative, width, height }],
 		pageSize: sheet.pageSize,
 		pageOrientation: 'portrait',
