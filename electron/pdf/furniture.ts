@@ -180,14 +180,18 @@ function basisNotes({ notes, notesApart }: LwDocument, { colour, scale }: Look, 
 		),
 	]
 }
+/** What pdfmake has no room for over or under a page it leaves out without a word: lines stand close. */
+const closeLines = 1
 function runningHead(document: LwDocument, { page, scale }: Look): Node {
 	const [side] = page.margins
+	const aside = { fontSize: scale.label, lineHeight: closeLines, color: quiet }
 	return {
 		columns: [
-			words(document.running ?? '', { fontSize: scale.label, color: quiet }),
-			{ text: document.title, fontSize: scale.label, color: quiet, alignment: 'right' },
+			words(document.running ?? '', { ...aside, width: '*' }),
+			{ text: document.title, ...aside, alignment: 'right', width: 'auto' },
 		],
-		margin: [side, document.print === 'wall' ? 14 : 24, side, 0],
+		columnGap: 16,
+		margin: [side, document.print === 'wall' ? 12 : 20, side, 0],
 	}
 }
 function foot(document: LwDocument, { page }: Look, t: Speak, pageNumber: string): Node {
@@ -197,7 +201,7 @@ function foot(document: LwDocument, { page }: Look, t: Speak, pageNumber: string
 	const said = asks ? `${document.footer} ${t('page.notesApart')}` : document.footer
 	return {
 		columns: [
-			words(said, { fontSize: size, color: quiet, width: '*' }),
+			words(said, { fontSize: size, lineHeight: closeLines, color: quiet, width: '*' }),
 			{
 				text: pageNumber,
 				fontSize: Math.max(8.2, size),

@@ -1,4 +1,5 @@
 /** Paper, margins and the type scale of each kind of page, in points. */
+import { sheetEdges } from '../../shared/engine/insert/outline/paper.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 
 export const ptPerMm = 72 / 25.4
@@ -185,8 +186,6 @@ export function pageOf({ paper = 'A4', landscape = false, print = 'body' }: LwDo
 		lineRoom: print === 'compact' ? 4.5 : 6.5,
 	}
 }
-/** The margin a printer needs, mm, round a figure at true size. */
-const edgeMm = 10
 /**
  * A page of its own for a figure at true size: the clinic's paper where it fits, the next larger
  * where it does not.
@@ -195,16 +194,18 @@ export function trueSizePage(
 	{ paper = 'A4' }: LwDocument,
 	widthMm: number,
 	heightMm: number,
-): { pageSize: string; margins: [number, number, number, number]; pageWidthPt: number } {
-	const edge = edgeMm * ptPerMm
+): { pageSize: string; margins: [number, number, number, number]; sidePt: number } {
+	const [side, head, foot] = [sheetEdges.sideMm, sheetEdges.headMm, sheetEdges.footMm].map(
+		(mm) => mm * ptPerMm,
+	) as [number, number, number]
+	const [wide, high] = [widthMm * ptPerMm, heightMm * ptPerMm]
 	const fits = ([width, height]: readonly [number, number]) =>
-		widthMm * ptPerMm <= width - 2 * edge + 0.01 && heightMm * ptPerMm <= height - 2 * edge + 0.01
+		wide <= width - 2 * side + 0.01 && high <= height - head - foot + 0.01
 	const own = fits(papers[paper])
-	const pageWidthPt = own ? papers[paper][0] : largerSize[paper][0]
-	const left = (pageWidthPt - widthMm * ptPerMm) / 2
+	const left = ((own ? papers[paper][0] : largerSize[paper][0]) - wide) / 2
 	return {
 		pageSize: own ? (paper === 'Letter' ? 'LETTER' : paper) : largerOf[paper],
-		margins: [left, edge, left - 1, edge - 1],
-		pageWidthPt,
+		margins: [left, head, left - 1, foot - 1],
+		sidePt: side,
 	}
 }

@@ -28,7 +28,10 @@ export function strandedOn(
 	{ heightPt, margins }: Page,
 ): { endBefore: number | undefined } | undefined {
 	const placed = flowOf(content).map((node) => ({ node, at: node.positions ?? [] }))
-	const lastPage = Math.max(1, ...placed.flatMap(({ at }) => at.map(({ pageNumber }) => pageNumber)))
+	const lastPage = Math.max(
+		1,
+		...placed.flatMap(({ at }) => at.map(({ pageNumber }) => pageNumber)),
+	)
 	const [, top, , bottom] = margins
 	const text = heightPt - top - bottom
 	const onLast = placed.filter(({ at }) => at.some(({ pageNumber }) => pageNumber === lastPage))

@@ -11,8 +11,10 @@ import type { Task, TaskAnswer, TaskResult } from './tasks.ts'
 const ownerPassword = (): string => randomBytes(24).toString('hex')
 
 type Drawing = Extract<Task, { does: 'draw' }>
-const drawn = async (document: LwDocument, protection: Protection | undefined): Promise<Uint8Array> =>
-	fitted(document, protection).draw()
+const drawn = async (
+	document: LwDocument,
+	protection: Protection | undefined,
+): Promise<Uint8Array> => fitted(document, protection).draw()
 const withoutLogo = ({ letterhead: { logo: _logo, ...letterhead }, ...document }: LwDocument) => ({
 	...document,
 	letterhead,
