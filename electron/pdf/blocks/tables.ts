@@ -15,7 +15,7 @@ export const isShortTable = ({ rows }: BlockOf<'table'>): boolean =>
  * A short table stays whole, with its caption; a long one breaks between rows under a repeated
  * head.
  */
-export function table(block: BlockOf<'table'>, { colour, scale }: Look): Node {
+export function table(block: BlockOf<'table'>, { colour, page, scale }: Look): Node {
 	const { caption, head, rows, widths, align } = block
 	const placed = (column: number) => present({ alignment: align?.[column] })
 	return {
@@ -36,7 +36,9 @@ export function table(block: BlockOf<'table'>, { colour, scale }: Look): Node {
 					headerRows: 1,
 					dontBreakRows: rows.every((row) => lengthOf(row) < keepTogether),
 					keepWithHeaderRows: 1,
-					widths: widths ?? head.map((_, index) => (index === 0 ? '*' : 'auto')),
+					widths: widths
+						? fitting(widths, page.bodyPt)
+						: head.map((_, index) => (index === 0 ? '*' : 'auto')),
 					body: [
 						head.map((text, index) =>
 							words(text, {
@@ -57,6 +59,18 @@ export function table(block: BlockOf<'table'>, { colour, scale }: Look): Node {
 		],
 		margin: [0, 0, 0, 7 * scale.gap],
 	}
+}
+/** Left and right of the words of a cell, and the least that a column without a width is, points. */
+const cellSides = 12
+const leastColumn = 44
+type Widths = NonNullable<BlockOf<'table'>['widths']>
+/** Widths were chosen for A4: on narrower paper, or beside something, each gives up its share. */
+function fitting(widths: Widths, bodyPt: number): Widths {
+	const given = widths.reduce<number>((sum, one) => sum + (typeof one === 'number' ? one : 0), 0)
+	const open = widths.filter((one) => typeof one !== 'number').length
+	const room = bodyPt - widths.length * cellSides - open * leastColumn
+	const share = Math.min(1, room / given)
+	return widths.map((one) => (typeof one === 'number' ? Math.floor(one * share) : one))
 }
 /** None over the head, a strong one under it, a fine one under each row. */
 function ruleWidth(row: number, rows: number): number {
