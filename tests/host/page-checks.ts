@@ -9,7 +9,7 @@ import { tight as withoutBlanks } from './read-pages.ts'
 const tight = (text: string): string => withoutBlanks(text).replaceAll('-', '')
 
 /** The sentences of a document's prose, which must be read back in order. */
-export const prose = (document: LwDocument): string[] =>
+const prose = (document: LwDocument): string[] =>
 	blocksIn(document.blocks).flatMap((block) =>
 		block.kind === 'heading' || (block.kind === 'text' && block.tone !== 'small')
 			? [block.text]
@@ -161,7 +161,12 @@ export function faultsOf(
 	{ edge, leastPt, mostPages }: Limits,
 ): string[] {
 	const flowing = pages.filter((page) => !isSheet(page)).length
+	const { widthPt, heightPt } = pageOf(document)
+	const foreign = pages.filter(
+		(page) => !isSheet(page) && Math.hypot(page.width - widthPt, page.height - heightPt) > touching,
+	)
 	return [
+		...foreign.map(({ width, height }) => `on paper of ${width} x ${height} pt`),
 		...(flowing > mostPages ? [`${flowing} pages, at most ${mostPages}`] : []),
 		...pages.flatMap((page, index) =>
 			drawingFaults(page, { edge: isSheet(page) ? 28 : edge, leastPt }).map(
