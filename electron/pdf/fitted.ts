@@ -58,7 +58,8 @@ export function fitted(document: LwDocument, protection?: Protection): LaidOut {
 		const definition = definitionOf(document, { protection, setting, laid, endBefore })
 		const { content } = definition
 		const pages = laidOut(definition)
-		return { ...pages, setting, overflows: laid.overflows, stranded: strandedOn(content, page) }
+		const stranded = strandedOn(content, pages.stands, page)
+		return { ...pages, setting, overflows: laid.overflows, stranded }
 	}
 	return withoutStranded(inLargestLetters(document, lay), lay)
 }

@@ -8,7 +8,7 @@ import { ink, type Look } from './look.ts'
 import { leadingOf, pageOf, type Setting, scaleOf, usualSetting } from './page.ts'
 import type { Definition } from './print/print.ts'
 import { contentOf } from './sheets.ts'
-import { endPageBefore } from './tail.ts'
+import { placeParts } from './tail.ts'
 
 export interface Protection {
 	/** Opens the copy. */
@@ -42,7 +42,7 @@ export function definitionOf(
 	const look: Look = { colour: document.letterhead.colour, page, scale }
 	const furniture = furnitureOf(document, look, t)
 	const content = contentOf(document, look, furniture)
-	endPageBefore(content, endBefore)
+	placeParts(content, endBefore)
 	return {
 		protection,
 		title: document.title,

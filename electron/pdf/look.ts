@@ -10,8 +10,8 @@ export type Node = Record<string, unknown> & {
 	begins?: boolean
 	/** What is set under the text begins with it. */
 	closes?: boolean
-	/** Written by pdfmake where it was laid out. */
-	positions?: { pageNumber: number; top: number }[]
+	/** Of what is drawn: in which part of the text it stands. */
+	place?: number
 }
 export interface Look {
 	/** Of the clinic, dark enough for text. */

@@ -1,6 +1,7 @@
 /** The last page of a text: whether so little stands on it that it should not stand alone. */
 import type { Node } from './look.ts'
 import type { Page } from './page.ts'
+import type { Stands } from './print/print.ts'
 
 /** How much of a last page must be filled, of the height of its text (own choice). */
 const leastFilled = 0.2
@@ -13,50 +14,47 @@ const flowOf = (content: readonly Node[]): Node[] =>
 		if (node.section === undefined) return [node]
 		return node.isSheet === true ? [] : (node.section as Node[])
 	})
-/** Ends a page before the part at that place; nothing where there is none. */
-export function endPageBefore(content: readonly Node[], place: number | undefined): void {
-	const node = place === undefined ? undefined : flowOf(content)[place]
-	if (node) node.pageBreak = 'before'
+/** Everything that a part holds learns which part that is. */
+function place(held: unknown, at: number): void {
+	if (Array.isArray(held)) for (const one of held) place(one, at)
+	else if (held !== null && typeof held === 'object') {
+		const node = held as Node
+		node.place = at
+		for (const inner of [node.stack, node.columns, node.ul, node.ol]) place(inner, at)
+		place((node.table as { body?: unknown } | undefined)?.body, at)
+	}
+}
+/** Before it is laid out. @param endBefore the part that a page ends before, if any */
+export function placeParts(content: readonly Node[], endBefore: number | undefined): void {
+	for (const [at, node] of flowOf(content).entries()) {
+		place(node, at)
+		if (at === endBefore) node.pageBreak = 'before'
+	}
 }
 /**
  * What is wrong with the last page once the text is laid out: undefined where it is well filled, or
  * the only one. `endBefore` is the part that could go over to it, so that it holds a whole one.
- * @param content of a definition that was laid out: pdfmake wrote into it where its parts stand
  */
 export function strandedOn(
 	content: readonly Node[],
+	stands: readonly Stands[],
 	{ heightPt, margins }: Page,
 ): { endBefore: number | undefined } | undefined {
-	const placed = flowOf(content).map((node) => ({ node, at: node.positions ?? [] }))
-	const lastPage = Math.max(
-		1,
-		...placed.flatMap(({ at }) => at.map(({ pageNumber }) => pageNumber)),
-	)
 	const [, top, , bottom] = margins
 	const text = heightPt - top - bottom
-	const onLast = placed.filter(({ at }) => at.some(({ pageNumber }) => pageNumber === lastPage))
-	const tops = onLast.flatMap(({ at }) =>
-		at.flatMap((position) => (position.pageNumber === lastPage ? [position.top] : [])),
-	)
-	const isFilled = Math.max(0, ...tops) - top >= leastFilled * text
-	const isApart = onLast[0]?.node.closes === true
-	const pageBefore = earlierPage(placed, lastPage)
-	if (pageBefore === undefined || (isFilled && !isApart)) return undefined
-	const endBefore = placed.findLastIndex(
-		({ node, at: [first] }) =>
-			node.begins === true &&
-			first?.pageNumber === pageBefore &&
-			first.top - top >= leastBefore * text,
-	)
+	const pages = [...new Set(stands.map(({ page }) => page))].sort((a, b) => a - b)
+	const [pageBefore, lastPage] = pages.slice(-2)
+	if (pageBefore === undefined || lastPage === undefined) return undefined
+	const flow = flowOf(content)
+	const onLast = stands.filter(({ page }) => page === lastPage)
+	const filled = Math.max(...onLast.map((one) => one.bottom)) - top
+	const isApart = flow[Math.min(...onLast.map((one) => one.place))]?.closes === true
+	if (filled >= leastFilled * text && !isApart) return undefined
+	const endBefore = flow.findLastIndex((node, at) => {
+		const first = stands.find((one) => one.place === at)
+		return (
+			node.begins === true && first?.page === pageBefore && first.top - top >= leastBefore * text
+		)
+	})
 	return { endBefore: endBefore < 0 ? undefined : endBefore }
-}
-/** The page of text before the last; a sheet between is none. */
-function earlierPage(
-	placed: readonly { at: readonly { pageNumber: number }[] }[],
-	lastPage: number,
-): number | undefined {
-	const earlier = placed
-		.flatMap(({ at }) => at.map(({ pageNumber }) => pageNumber))
-		.filter((page) => page < lastPage)
-	return earlier.length === 0 ? undefined : Math.max(...earlier)
 }

@@ -79,8 +79,8 @@ const headsOf = (document: LwDocument): Set<string> =>
 		}),
 		'Wherethiscomesfrom',
 	])
-/** A last page with fewer lines than this holds next to nothing. */
-const leastLines = 6
+/** A last page with fewer lines than this holds a signature or a sentence alone. */
+const leastLines = 5
 function breakFaults(pages: readonly MarkedPage[], document: LwDocument): string[] {
 	const heads = headsOf(document)
 	const flowing = pages.filter((page) => !isSheet(page))

@@ -68,6 +68,7 @@ describe('the file itself', () => {
 				...longestMm,
 				...lines
 					.flatMap(({ outlines }) => outlines)
+					.filter((spots) => spots.length > 30)
 					.map(furthestMm)
 					.filter((length) => length > 200),
 			]
