@@ -62,11 +62,15 @@ function letterhead(document: LwDocument, { page, scale }: Look): Node {
 		],
 	}
 }
+/** A value as short as this goes to the next line whole: no figure stands there alone. */
+const shortValue = 44
+const wholeIfShort = (value: string): string =>
+	value.length <= shortValue ? value.replaceAll(' ', '\u00a0') : value
 /** Label and value one after the other; the first value in bold. */
 const runningSubject = ({ subject: told }: LwDocument, between: string): Node[] =>
 	told.flatMap(([label, value], index) => [
-		{ text: `${index === 0 ? '' : between}${label} `, color: quiet },
-		{ text: value, bold: index === 0 },
+		{ text: `${index === 0 ? '' : between}${label}\u00a0`, color: quiet },
+		{ text: wholeIfShort(value), bold: index === 0 },
 	])
 /** The page belongs to what is to be done: clinic, title and a player take a line each. */
 function slimHead(document: LwDocument, look: Look): Node[] {

@@ -21,9 +21,8 @@ const gap = 6
 /**
  * As much room as a square one has, a wide one no lower and a tall one no higher than what stands
  * beside it can bear. @param wide its width against its height
- * @internal
  */
-export function logoSize(wide: number, { side, leastHigh, mostHigh, mostWide }: LogoRoom): Size {
+function logoSize(wide: number, { side, leastHigh, mostHigh, mostWide }: LogoRoom): Size {
 	const height = Math.min(mostHigh, Math.max(leastHigh, side / Math.sqrt(wide)))
 	const width = Math.min(mostWide, height * wide)
 	return { width, height: width / wide }

@@ -34,7 +34,7 @@ export interface TextMark extends Drawn {
 	/** Degrees. */
 	turn: number
 }
-export interface ShapeMark extends Drawn {
+interface ShapeMark extends Drawn {
 	kind: 'area' | 'line' | 'picture'
 	/** Of a line, points. */
 	width: number

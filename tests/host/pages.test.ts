@@ -124,7 +124,7 @@ describe('the pages of every kind', () => {
 const svg = (width: number, height: number) => ({
 	mediaType: 'image/svg+xml' as const,
 	base64: Buffer.from(
-		`<svg viewBox="0 0 ${width} ${height}"><path d="M0 0H${width}V${height}H0Z" fill="#456"/></svg>`,
+		`<svg viewBox="0 0 ${width} ${height}"><path d="M0 0H${width}V${height}H0Z" fill="#446688"/></svg>`,
 	).toString('base64'),
 })
 const { logo: _logo, ...withoutLogo } = clinic
@@ -176,6 +176,49 @@ describe('the pages of every kind, whatever the clinic and the player', () => {
 		// of both where a kind is of one alone
 		const others = second.filter(({ kind }) => !first.some((one) => one.kind === kind))
 		await hold(name, [...first, ...others], name === 'long names' ? 1 : 0)
+	})
+	it('tell twelve pairs apart without colour: eleven patterns and a plain field', async () => {
+		const visit = measured(young)
+		for (const letters of [true, false]) {
+			const pairs = twelvePairs.map(({ letter, ...pair }) => (letters ? { ...pair, letter } : pair))
+			const plan = { ...twelvePlan, pairs }
+			const document = kinds['season-chart'].compose(inputOf(visit, 'season-chart', { plan }))
+			const marks = (await markedPages(await renderPdf(document))).flatMap((page) => page.marks)
+			const patterns = marks.flatMap((mark) => (mark.kind === 'area' ? (mark.pattern ?? []) : []))
+			expect(new Set(patterns).size).toBe(11)
+		}
+	})
+	it('give a logo of any proportion room to be read, and leave no gap without one', async () => {
+		const visit = measured(young)
+		const nameAt = async (logo?: ReturnType<typeof svg>) => {
+			const head = { clinic: { ...withoutLogo, ...(logo && { logo }) } }
+			const { letterhead, ...document } = kinds.guardian.compose(inputOf(visit, 'guardian', head))
+			const drawn = await renderPdf({ ...document, letterhead }, { logoMustShow: true })
+			const [page] = await markedPages(drawn)
+			const ink = 1 - (0.299 * 0x44 + 0.587 * 0x66 + 0.114 * 0x88) / 255
+			const area = page!.marks.find((mark) => Math.abs(mark.ink - ink) < 0.001)
+			const [name] = page!.marks.filter(({ kind }) => kind === 'text')
+			return { area: area?.box ?? name!.box, name: name!.box }
+		}
+		const bare = await nameAt()
+		expect(bare.name.left).toBeCloseTo(54, 0)
+		for (const [wide, high] of [
+			[1000, 100],
+			[300, 100],
+			[100, 100],
+			[100, 500],
+			[4000, 100],
+		] as const) {
+			const { area, name } = await nameAt(svg(wide, high))
+			const [width, height] = [area.right - area.left, area.bottom - area.top]
+			expect(width / height).toBeCloseTo(wide / high, 1)
+			expect(height).toBeGreaterThanOrEqual(12)
+			expect(height).toBeLessThanOrEqual(60)
+			expect(width).toBeGreaterThanOrEqual(11)
+			// beside the name, or on a line above it
+			if (wide / high <= 10) expect(name.left).toBeCloseTo(area.right + 14, 0)
+			else expect(name.top).toBeGreaterThan(area.bottom)
+		}
 	})
 	it('are of US Letter in every kind where the clinic prints on it', async () => {
 		const input = { clinic: { ...clinic, paper: 'Letter' as const } }

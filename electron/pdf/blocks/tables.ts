@@ -17,7 +17,8 @@ export const isShortTable = ({ rows }: BlockOf<'table'>): boolean =>
  */
 export function table(block: BlockOf<'table'>, { colour, page, scale }: Look): Node {
 	const { caption, head, rows, widths, align } = block
-	const placed = (column: number) => present({ alignment: align?.[column] })
+	const placed = (column: number) =>
+		present({ alignment: align?.[column] ?? (isOfNumbers(rows, column) ? 'right' : undefined) })
 	return {
 		is: 'captioned',
 		unbreakable: isShortTable(block),
@@ -37,7 +38,7 @@ export function table(block: BlockOf<'table'>, { colour, page, scale }: Look): N
 					dontBreakRows: rows.every((row) => lengthOf(row) < keepTogether),
 					keepWithHeaderRows: 1,
 					widths: widths
-						? fitting(widths, page.bodyPt)
+						? fitting(widths, page.bodyPt, scale.cell)
 						: head.map((_, index) => (index === 0 ? '*' : 'auto')),
 					body: [
 						head.map((text, index) =>
@@ -60,15 +61,22 @@ export function table(block: BlockOf<'table'>, { colour, page, scale }: Look): N
 		margin: [0, 0, 0, 7 * scale.gap],
 	}
 }
-/** Left and right of the words of a cell, and the least that a column without a width is, points. */
+const aNumber = /^[-\u2212]?\d+([.,]\d+)?$/
+/** Numbers alone stand under one another by their last digit; the first column names its rows. */
+const isOfNumbers = (rows: readonly string[][], column: number): boolean => {
+	const cells = rows.map((row) => row[column] ?? '').filter((words) => words !== '')
+	return column > 0 && cells.length > 0 && cells.every((words) => aNumber.test(words))
+}
+/** Left and right of the words of a cell, points. */
 const cellSides = 12
-const leastColumn = 44
+/** The least that a column without a width is, against the size of its letters: a part of a word. */
+const leastColumn = 6
 type Widths = NonNullable<BlockOf<'table'>['widths']>
 /** Widths were chosen for A4: on narrower paper, or beside something, each gives up its share. */
-function fitting(widths: Widths, bodyPt: number): Widths {
+function fitting(widths: Widths, bodyPt: number, letters: number): Widths {
 	const given = widths.reduce<number>((sum, one) => sum + (typeof one === 'number' ? one : 0), 0)
 	const open = widths.filter((one) => typeof one !== 'number').length
-	const room = bodyPt - widths.length * cellSides - open * leastColumn
+	const room = bodyPt - widths.length * cellSides - open * leastColumn * letters
 	const share = Math.min(1, room / given)
 	return widths.map((one) => (typeof one === 'number' ? Math.floor(one * share) : one))
 }

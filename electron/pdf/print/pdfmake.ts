@@ -29,7 +29,7 @@ export interface Line extends Drawn {
 	number?: number
 }
 /** A line, a drawing or anything else as it stands on its page; points from its upper edge. */
-export interface PageItem {
+interface PageItem {
 	item: Drawn & { y?: number; height?: number; _height?: number; getHeight?: () => number }
 }
 export interface Page {

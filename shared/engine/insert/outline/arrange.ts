@@ -9,7 +9,7 @@ import type { Point } from './shape.ts'
 /** The edge of a foot about the middle of the back of its heel, mm: x to the right, y downwards. */
 export type Edge = readonly Point[]
 /** Where the back of a heel stands on the sheet, and how the foot is turned, degrees clockwise. */
-export interface Placed extends Point {
+interface Placed extends Point {
 	turnDeg: number
 }
 export interface Arranged {
@@ -30,12 +30,12 @@ const turnsTried = Array.from({ length: turns.mostDeg / turns.stepDeg + 1 }, (_,
 /** The bar is tried every so many mm. */
 const barStepMm = 3
 
-export function turned(edge: Edge, turnDeg: number): Point[] {
+function turned(edge: Edge, turnDeg: number): Point[] {
 	const angle = (turnDeg * Math.PI) / 180
 	const [sine, cosine] = [Math.sin(angle), Math.cos(angle)]
 	return edge.map(({ x, y }) => ({ x: x * cosine - y * sine, y: x * sine + y * cosine }))
 }
-export const moved = (edge: Edge, { x, y }: Point): Point[] =>
+const moved = (edge: Edge, { x, y }: Point): Point[] =>
 	edge.map((point) => ({ x: point.x + x, y: point.y + y }))
 export function boundsOf(edge: Edge) {
 	const xs = edge.map(({ x }) => x)
