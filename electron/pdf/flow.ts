@@ -11,7 +11,14 @@ import {
 } from '../../shared/engine/report/document.ts'
 import { textsIn } from '../../shared/engine/report/texts.ts'
 import { beside, besideGap, torn } from './blocks/beside.ts'
-import { actions, alert, facts, isShortFacts } from './blocks/boxes.ts'
+import {
+	actions,
+	alert,
+	facts,
+	isShortActions,
+	isShortAlert,
+	isShortFacts,
+} from './blocks/boxes.ts'
 import { figure } from './blocks/figures.ts'
 import {
 	heading,
@@ -75,11 +82,33 @@ export function flow(flowing: readonly FlowBlock[], look: Look): Node[] {
 		if (next === end) nodes.push(pageOneEnd())
 		const group = flowing.slice(next, next + groupLength(flowing, next))
 		const drawn = group.map((block) => byKind(blocks, block, look))
-		nodes.push(...(group.length > 1 ? [whole(drawn)] : drawn))
+		const [first] = group
+		if (leadsToTable(flowing, next)) drawn[0] = { ...drawn[0], headlineLevel: overTableLevel }
+		const together = group.length > 1 ? [whole(drawn)] : drawn
+		nodes.push(...(first?.kind === 'heading' ? together.map(asBeginning) : together))
 		next += group.length
 	}
 	return nodes
 }
+/** Of a heading over a table that may be torn: its caption, head and first row go with it. */
+const overTableLevel = 4
+const captionLevel = 3
+/** How many tenths of a heading's room each needs below it; what is not named needs none. */
+const roomBelow: Readonly<Record<number, number>> = {
+	[notOnPageOneLevel]: 11,
+	1: 11,
+	2: 11,
+	[captionLevel]: 11,
+	[overTableLevel]: 18,
+}
+function leadsToTable(flowing: readonly FlowBlock[], start: number): boolean {
+	const heading = flowing[start]
+	if (heading?.kind !== 'heading' || heading.notOnPageOne) return false
+	const next = flowing.slice(start).find(({ kind }) => kind !== 'heading')
+	return next?.kind === 'table' && !isShortTable(next)
+}
+/** A page may end before it. */
+const asBeginning = (node: Node): Node => ({ ...node, begins: true })
 const whole = (nodes: readonly Node[]): Node => ({
 	unbreakable: true,
 	// the whole may ask for what its first part asks
@@ -108,6 +137,9 @@ function keepsWhole(block: FlowBlock | undefined): boolean {
 	if (block?.kind === 'table') return isShortTable(block)
 	if (block?.kind === 'facts') return isShortFacts(block)
 	if (block?.kind === 'beside') return isShortBeside(block)
+	if (block?.kind === 'alert') return isShortAlert(block)
+	if (block?.kind === 'actions') return isShortActions(block)
+	if (block?.kind === 'figure') return true
 	return block?.kind === 'list' && block.items.length <= 6 && lengthOf(block.items) < 600
 }
 /** A part of a page as pdfmake tells of it. */
@@ -138,14 +170,16 @@ function pageOneWatch(document: LwDocument, laid: { overflows: boolean }) {
  */
 export function breakBefore(page: Page, document: LwDocument, laid: { overflows: boolean }) {
 	const watch = pageOneWatch(document, laid)
-	const lowest = page.heightPt - page.margins[3] - 11 * page.lineRoom
+	const lowestOf = (level: number) =>
+		page.heightPt - page.margins[3] - (roomBelow[level] ?? 0) * page.lineRoom
 	return (node: LaidOut, around?: Around): boolean => {
 		watch(node)
 		const { headlineLevel, startPosition } = node
 		if (headlineLevel === undefined || headlineLevel === pageOneEndLevel) return false
 		const { top = 0, pageNumber = 1 } = startPosition ?? {}
-		if (headlineLevel === notOnPageOneLevel) return pageNumber === 1 || top > lowest
+		const isLow = top > lowestOf(headlineLevel)
+		if (headlineLevel === notOnPageOneLevel) return pageNumber === 1 || isLow
 		const following = around?.getFollowingNodesOnPage?.() ?? []
-		return following.length === 0 || (headlineLevel <= 2 && top > lowest)
+		return following.length === 0 || isLow
 	}
 }

@@ -1,7 +1,7 @@
 /** What stands round the blocks: letterhead, title, subject lines, basis notes, head and foot. */
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 import type { Speak } from '../../shared/engine/words/speak.ts'
-import { logoOnce } from './logo.ts'
+import { type LogoRoom, logoNode } from './logo-room.ts'
 import { type Look, type Node, quiet, words } from './look.ts'
 
 export interface PageFurniture {
@@ -19,6 +19,12 @@ export const furnitureOf = (document: LwDocument, look: Look, t: Speak): PageFur
 	foot: (page, pages) => foot(document, look, t, t('page.number', { page, pages })),
 })
 
+/** A square logo has the side; others about as much room, within these bounds; all points. */
+const rooms = {
+	letterhead: { side: 38, leastHigh: 18, mostHigh: 60, mostWide: 190 },
+	slim: { side: 26, leastHigh: 13, mostHigh: 48, mostWide: 112 },
+	wall: { side: 16, leastHigh: 12, mostHigh: 32, mostWide: 130 },
+} as const satisfies Record<string, LogoRoom>
 /** @throws BadLogo as above */
 function headOf(document: LwDocument, look: Look): Node[] {
 	if (document.print === 'wall') return wallHead(document, look)
@@ -31,11 +37,13 @@ function letterhead(document: LwDocument, { page, scale }: Look): Node {
 	const contact = [address.filter(Boolean).join(', '), [phone, email].filter(Boolean).join('   ')]
 		.filter(Boolean)
 		.join('\n')
+	const { above, beside } = logoNode(document, rooms.letterhead, page.bodyPt)
 	return {
 		stack: [
+			...above,
 			{
 				columns: [
-					...logo(document),
+					...beside,
 					{
 						stack: [
 							words(clinicName, { bold: true, fontSize: Math.max(14, scale.body), color: colour }),
@@ -54,11 +62,15 @@ function letterhead(document: LwDocument, { page, scale }: Look): Node {
 		],
 	}
 }
+/** A value as short as this goes to the next line whole: no figure stands there alone. */
+const shortValue = 44
+const wholeIfShort = (value: string): string =>
+	value.length <= shortValue ? value.replaceAll(' ', '\u00a0') : value
 /** Label and value one after the other; the first value in bold. */
 const runningSubject = ({ subject: told }: LwDocument, between: string): Node[] =>
 	told.flatMap(([label, value], index) => [
-		{ text: `${index === 0 ? '' : between}${label} `, color: quiet },
-		{ text: value, bold: index === 0 },
+		{ text: `${index === 0 ? '' : between}${label}\u00a0`, color: quiet },
+		{ text: wholeIfShort(value), bold: index === 0 },
 	])
 /** The page belongs to what is to be done: clinic, title and a player take a line each. */
 function slimHead(document: LwDocument, look: Look): Node[] {
@@ -68,10 +80,12 @@ function slimHead(document: LwDocument, look: Look): Node[] {
 		address.filter(Boolean).join(', '),
 		[phone, email].filter(Boolean).join('   '),
 	].filter(Boolean)
+	const { above, beside } = logoNode(document, rooms.slim, page.bodyPt)
 	return [
+		...above,
 		{
 			columns: [
-				...logo(document, 26),
+				...beside,
 				words(clinicName, { bold: true, fontSize: 13, color: colour, width: '*' }),
 				words(contact.join('\n'), {
 					fontSize: scale.label,
@@ -92,10 +106,12 @@ function slimHead(document: LwDocument, look: Look): Node[] {
 /** Two slim lines: on a wall the room belongs to the weeks. @throws BadLogo as above */
 function wallHead(document: LwDocument, { page, scale }: Look): Node[] {
 	const { clinicName, phone = '', colour } = document.letterhead
+	const { above, beside } = logoNode(document, rooms.wall, page.bodyPt)
 	return [
+		...above,
 		{
 			columns: [
-				...logo(document, 16),
+				...beside,
 				words(clinicName, { bold: true, fontSize: scale.body, color: colour, width: '*' }),
 				{ text: phone, fontSize: scale.label, color: quiet, width: 'auto' },
 			],
@@ -116,12 +132,6 @@ function wallHead(document: LwDocument, { page, scale }: Look): Node[] {
 			margin: [0, 4, 0, 0],
 		},
 	]
-}
-function logo({ letterhead: { logo: given } }: LwDocument, side = 38): Node[] {
-	if (!given) return []
-	const room: Node = { is: 'decoration', fit: [side, side], width: side + 6 }
-	const picture = logoOnce(given)
-	return ['svg' in picture ? { svg: picture.svg, ...room } : { image: picture.dataUrl, ...room }]
 }
 const title = (document: LwDocument, { scale }: Look): Node =>
 	words(document.title, {
@@ -163,6 +173,7 @@ function basisNotes({ notes, notesApart }: LwDocument, { colour, scale }: Look, 
 			headlineLevel: 1,
 			outline: true,
 			outlineParentId: 'title',
+			closes: true,
 		}),
 		...notes.map((note, index) =>
 			words(`${index + 1}  ${note}`, {
@@ -173,14 +184,18 @@ function basisNotes({ notes, notesApart }: LwDocument, { colour, scale }: Look, 
 		),
 	]
 }
+/** What pdfmake has no room for over or under a page it leaves out without a word: lines stand close. */
+const closeLines = 1
 function runningHead(document: LwDocument, { page, scale }: Look): Node {
 	const [side] = page.margins
+	const aside = { fontSize: scale.label, lineHeight: closeLines, color: quiet }
 	return {
 		columns: [
-			words(document.running ?? '', { fontSize: scale.label, color: quiet }),
-			{ text: document.title, fontSize: scale.label, color: quiet, alignment: 'right' },
+			words(document.running ?? '', { ...aside, width: '*' }),
+			{ text: document.title, ...aside, alignment: 'right', width: 'auto' },
 		],
-		margin: [side, document.print === 'wall' ? 14 : 24, side, 0],
+		columnGap: 16,
+		margin: [side, document.print === 'wall' ? 12 : 20, side, 0],
 	}
 }
 function foot(document: LwDocument, { page }: Look, t: Speak, pageNumber: string): Node {
@@ -190,7 +205,7 @@ function foot(document: LwDocument, { page }: Look, t: Speak, pageNumber: string
 	const said = asks ? `${document.footer} ${t('page.notesApart')}` : document.footer
 	return {
 		columns: [
-			words(said, { fontSize: size, color: quiet, width: '*' }),
+			words(said, { fontSize: size, lineHeight: closeLines, color: quiet, width: '*' }),
 			{
 				text: pageNumber,
 				fontSize: Math.max(8.2, size),

@@ -8,8 +8,9 @@ import { ink, type Look } from './look.ts'
 import { leadingOf, pageOf, type Setting, scaleOf, usualSetting } from './page.ts'
 import type { Definition } from './print/print.ts'
 import { contentOf } from './sheets.ts'
+import { placeParts } from './tail.ts'
 
-interface Protection {
+export interface Protection {
 	/** Opens the copy. */
 	password: string
 	/** Changes its permissions; never given away. */
@@ -24,6 +25,8 @@ interface Options {
 	protection?: Protection | undefined
 	setting?: Setting
 	laid?: Laid
+	/** A page ends before that node of the flow (`flowOf`). */
+	endBefore?: number | undefined
 }
 /**
  * A fresh definition each time: pdfmake writes into what it is given. With protection the copy
@@ -31,13 +34,15 @@ interface Options {
  */
 export function definitionOf(
 	document: LwDocument,
-	{ protection, setting = usualSetting, laid = { overflows: false } }: Options = {},
+	{ protection, setting = usualSetting, laid = { overflows: false }, endBefore }: Options = {},
 ): Definition {
 	const t = speakFrom(document.furniture)
 	const page = pageOf(document)
 	const scale = scaleOf(document, setting)
 	const look: Look = { colour: document.letterhead.colour, page, scale }
 	const furniture = furnitureOf(document, look, t)
+	const content = contentOf(document, look, furniture)
+	placeParts(content, endBefore)
 	return {
 		protection,
 		title: document.title,
@@ -58,7 +63,7 @@ export function definitionOf(
 		header: furniture.head,
 		footer: furniture.foot,
 		pageBreakBefore: breakBefore(page, document, laid),
-		content: contentOf(document, look, furniture),
+		content,
 	}
 }
 function draftMark({ draft }: LwDocument, t: Speak): object | undefined {

@@ -3,7 +3,16 @@ import type { Page, Scale } from './page.ts'
 import type { NodeIs, Part } from './print/part.ts'
 
 /** A part of a pdfmake definition. */
-export type Node = Record<string, unknown> & { is?: NodeIs; part?: Part }
+export type Node = Record<string, unknown> & {
+	is?: NodeIs
+	part?: Part
+	/** A part of the text begins with it, so that a page may end before it. */
+	begins?: boolean
+	/** What is set under the text begins with it. */
+	closes?: boolean
+	/** Of what is drawn: in which part of the text it stands. */
+	place?: number
+}
 export interface Look {
 	/** Of the clinic, dark enough for text. */
 	colour: string

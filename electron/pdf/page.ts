@@ -1,4 +1,5 @@
 /** Paper, margins and the type scale of each kind of page, in points. */
+import { sheetEdges } from '../../shared/engine/insert/outline/paper.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
 
 export const ptPerMm = 72 / 25.4
@@ -116,7 +117,7 @@ export function scaleOf(
 	{ print = 'body', paper }: LwDocument,
 	{ size, isClose }: Setting = usualSetting,
 ): Scale {
-	const scale = isClose ? { ...scales[print], gap: closer.gap } : scales[print]
+	const scale = isClose ? { ...scales[print], gap: closer[print].gap } : scales[print]
 	if (print === 'wall') return paper === 'A3' ? times(scale, onLargeSheet) : scale
 	return size === 1 ? scale : times(scale, size)
 }
@@ -137,8 +138,13 @@ export const settingsOf = (document: LwDocument): readonly Setting[] =>
 				]
 			: [{ size, isClose: false }],
 	)
-/** Of leading and gaps of lines that stand closer. */
-const closer = { leading: 0.92, gap: 0.55 } as const
+/** Of leading and gaps of lines that stand closer; what hangs on a wall is fitted to its page. */
+const closer: Record<NonNullable<LwDocument['print']>, { leading: number; gap: number }> = {
+	body: { leading: 1, gap: 0.7 },
+	reading: { leading: 0.92, gap: 0.55 },
+	compact: { leading: 1, gap: 0.45 },
+	wall: { leading: 1.16, gap: 0.6 },
+}
 /**
  * From line to line, against the height of a line of the font, which is 1.36 of the size of its
  * letters: what a player holds has the usual leading of a book, and keeps its letters large.
@@ -150,7 +156,7 @@ const leadings: Record<NonNullable<LwDocument['print']>, number> = {
 	wall: 1.16,
 }
 export const leadingOf = ({ print = 'body' }: LwDocument, isClose: boolean): number =>
-	isClose ? closer.leading : leadings[print]
+	isClose ? closer[print].leading : leadings[print]
 export interface Page {
 	size: 'A4' | 'LETTER' | 'A3'
 	orientation: 'portrait' | 'landscape'
@@ -180,8 +186,6 @@ export function pageOf({ paper = 'A4', landscape = false, print = 'body' }: LwDo
 		lineRoom: print === 'compact' ? 4.5 : 6.5,
 	}
 }
-/** The margin a printer needs, mm, round a figure at true size. */
-const edgeMm = 10
 /**
  * A page of its own for a figure at true size: the clinic's paper where it fits, the next larger
  * where it does not.
@@ -190,16 +194,18 @@ export function trueSizePage(
 	{ paper = 'A4' }: LwDocument,
 	widthMm: number,
 	heightMm: number,
-): { pageSize: string; margins: [number, number, number, number]; pageWidthPt: number } {
-	const edge = edgeMm * ptPerMm
+): { pageSize: string; margins: [number, number, number, number]; sidePt: number } {
+	const [side, head, foot] = [sheetEdges.sideMm, sheetEdges.headMm, sheetEdges.footMm].map(
+		(mm) => mm * ptPerMm,
+	) as [number, number, number]
+	const [wide, high] = [widthMm * ptPerMm, heightMm * ptPerMm]
 	const fits = ([width, height]: readonly [number, number]) =>
-		widthMm * ptPerMm <= width - 2 * edge + 0.01 && heightMm * ptPerMm <= height - 2 * edge + 0.01
+		wide <= width - 2 * side + 0.01 && high <= height - head - foot + 0.01
 	const own = fits(papers[paper])
-	const pageWidthPt = own ? papers[paper][0] : largerSize[paper][0]
-	const left = (pageWidthPt - widthMm * ptPerMm) / 2
+	const left = ((own ? papers[paper][0] : largerSize[paper][0]) - wide) / 2
 	return {
 		pageSize: own ? (paper === 'Letter' ? 'LETTER' : paper) : largerOf[paper],
-		margins: [left, edge, left - 1, edge - 1],
-		pageWidthPt,
+		margins: [left, head, left - 1, foot - 1],
+		sidePt: side,
 	}
 }

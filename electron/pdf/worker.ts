@@ -1,40 +1,20 @@
 /** Works in a thread of its own: pdfmake blocks the one it runs in. */
 import { randomBytes } from 'node:crypto'
 import { parentPort } from 'node:worker_threads'
-import { need } from '../../shared/engine/plain/need.ts'
 import { BadLogo } from '../../shared/engine/report/bad-logo.ts'
 import type { LwDocument } from '../../shared/engine/report/document.ts'
+import { fitted } from './fitted.ts'
 import { checkGlyphs } from './glyphs.ts'
-import { definitionOf, type Laid } from './layout.ts'
-import { settingsOf } from './page.ts'
-import { type LaidOut, laidOut } from './print/print.ts'
+import type { Protection } from './layout.ts'
 import type { Task, TaskAnswer, TaskResult } from './tasks.ts'
 
 const ownerPassword = (): string => randomBytes(24).toString('hex')
 
 type Drawing = Extract<Task, { does: 'draw' }>
-type Protection = NonNullable<Parameters<typeof definitionOf>[1]>['protection']
-/** What must stand on page one does, and the next page holds the rest. */
-const fewPages = 2
-/**
- * In the largest letters in which what must stand on one page does, in the usual setting if in none;
- * in closer lines where that spares a page.
- */
-async function drawn(document: LwDocument, protection: Protection): Promise<Uint8Array> {
-	let usual: LaidOut | undefined
-	let fitting: LaidOut | undefined
-	for (const setting of settingsOf(document)) {
-		const laid: Laid = { overflows: false }
-		const pages = laidOut(definitionOf(document, { protection, setting, laid }))
-		usual ??= pages
-		const isCloser = setting.isClose && !laid.overflows
-		if (fitting) return (isCloser && pages.count < fitting.count ? pages : fitting).draw()
-		if (laid.overflows) continue
-		if (pages.count <= fewPages || setting.isClose) return pages.draw()
-		fitting = pages
-	}
-	return need(fitting ?? usual, 'a setting').draw()
-}
+const drawn = async (
+	document: LwDocument,
+	protection: Protection | undefined,
+): Promise<Uint8Array> => fitted(document, protection).draw()
 const withoutLogo = ({ letterhead: { logo: _logo, ...letterhead }, ...document }: LwDocument) => ({
 	...document,
 	letterhead,
@@ -43,7 +23,7 @@ const withoutLogo = ({ letterhead: { logo: _logo, ...letterhead }, ...document }
  * The page; where its logo cannot be drawn, the page without it: a letterhead never holds up a
  * report. @throws BadLogo where the logo must show and cannot
  */
-async function bytesOf({ document, logoMustShow }: Drawing, protection: Protection) {
+async function bytesOf({ document, logoMustShow }: Drawing, protection: Protection | undefined) {
 	if (!document.letterhead.logo) return drawn(document, protection)
 	try {
 		return await drawn(document, protection)

@@ -1,4 +1,4 @@
-/** Every kind of document as real pages, read back with an independent reader. */
+/** Documents as real pages, read back with an independent reader; pages.test.ts holds every page. */
 import { createHash } from 'node:crypto'
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
@@ -6,22 +6,12 @@ import { renderPdf } from '../../electron/pdf/render.ts'
 import { assess } from '../../shared/engine/assess.ts'
 import { addDays } from '../../shared/engine/plain/days.ts'
 import { settleAll } from '../../shared/engine/prescription/answers.ts'
-import { blocksIn, type LwDocument } from '../../shared/engine/report/document.ts'
-import { type KindName, kindNames, kinds } from '../../shared/engine/report/kinds.ts'
+import { kinds } from '../../shared/engine/report/kinds.ts'
 import { type Decisions, noDecisions } from '../../shared/engine/visit/decisions.ts'
 import { clinic, json, read } from '../demo.ts'
 import { decisions, demoNames, inputOf, measured } from './kind-input.ts'
-import { type Page, pagesOf, tight, wordsOf } from './read-pages.ts'
+import { type Page, pagesOf, wordsOf } from './read-pages.ts'
 
-/** The sentences of a document's prose, which must be read back once each and in order. */
-const prose = (document: LwDocument): string[] =>
-	blocksIn(document.blocks).flatMap((block) =>
-		block.kind === 'heading' || (block.kind === 'text' && block.tone !== 'small')
-			? [block.text]
-			: [],
-	)
-/** Margins of the kinds that have narrower ones than 50 points. */
-const marginOf: Partial<Record<KindName, number>> = { 'season-chart': 29, 'insert-order': 28 }
 function inside(pages: Page[], edge: number) {
 	for (const page of pages)
 		for (const item of page.items) {
@@ -31,99 +21,9 @@ function inside(pages: Page[], edge: number) {
 			expect(item.y, item.str).toBeLessThan(page.height - 10)
 		}
 }
-/** The page's foot begins here, in points from its lower edge. */
-const footEdge = 62
-/** Headings that stand alone at the foot of a page, away from what they head. */
-function orphans(pages: Page[], document: LwDocument): string[] {
-	const headings = new Set([
-		...blocksIn(document.blocks).flatMap((block) =>
-			block.kind === 'heading' ? [tight(block.text)] : [],
-		),
-		'Wherethiscomesfrom',
-	])
-	return pages.slice(0, -1).flatMap(({ items }) => {
-		const body = items.filter((item) => item.y > footEdge)
-		const lowest = Math.min(...body.map((item) => item.y))
-		const line = tight(
-			body
-				.filter((item) => Math.abs(item.y - lowest) < 1)
-				.map((item) => item.str)
-				.join(''),
-		)
-		return headings.has(line) ? [line] : []
-	})
-}
-/**
- * Lists of a few short lines that are torn over two pages, away from their heading or from each
- * other.
- */
-function torn(pages: Page[], document: LwDocument): string[] {
-	const texts = pages.map((page) => tight(wordsOf([page])))
-	return blocksIn(document.blocks).flatMap((block, at) => {
-		if (block.kind !== 'list' || block.items.length > 6 || block.items.join('').length >= 600)
-			return []
-		const together = [...headingOver(document, at), ...block.items].map(tight)
-		return texts.some((text) => together.every((line) => text.includes(line)))
-			? []
-			: [block.items.join(' / ')]
-	})
-}
-/** The heading that a list belongs to: only short sentences stand between. */
-function headingOver(document: LwDocument, list: number): string[] {
-	const blocks = blocksIn(document.blocks)
-	const at = blocks.slice(0, list).findLastIndex((block) => block.kind === 'heading')
-	const heading = blocks[at]
-	const between = blocks.slice(at + 1, list)
-	return heading?.kind === 'heading' &&
-		between.every((block) => block.kind === 'text' && block.text.length < 200)
-		? [heading.text]
-		: []
-}
-
 describe('every kind as pages', () => {
-	for (const name of demoNames)
-		it.each(kindNames)(
-			`%s of ${name} reads back whole, in order, inside the margins`,
-			async (kind) => {
-				const visit = measured(name)
-				const document = kinds[kind].compose(inputOf(visit, kind))
-				const pages = await pagesOf(await renderPdf(document))
-				const text = tight(wordsOf(pages))
-				let from = 0
-				for (const sentence of prose(document)) {
-					const at = text.indexOf(tight(sentence), from)
-					expect(at, sentence).toBeGreaterThanOrEqual(0)
-					from = at + 1
-				}
-				for (const sentence of prose(document).filter((text) => text.length > 60))
-					expect(text.split(tight(sentence)), sentence).toHaveLength(2)
-				expect(wordsOf(pages)).toContain(document.title)
-				expect(wordsOf(pages)).not.toMatch(/undefined|NaN|\bnull\b|\[object|\{[a-z]+\}/)
-				inside(pages, marginOf[kind] ?? 50)
-				expect(orphans(pages, document)).toEqual([])
-				expect(torn(pages, document)).toEqual([])
-			},
-		)
 	const folder = new URL('../engine/pictures/', import.meta.url)
 	const pictures = readdirSync(folder).filter((name) => name.endsWith('.json'))
-	it('has twenty-four clinical pictures', () => expect(pictures).toHaveLength(24))
-	it.each(pictures)(
-		'the clinical picture %s prints in every kind that a single visit needs',
-		async (name) => {
-			const visit = read(JSON.parse(readFileSync(new URL(name, folder), 'utf8')))
-			for (const kind of ['player', 'guardian', 'referral', 'insert-order'] as const) {
-				const document = kinds[kind].compose(inputOf(visit, kind))
-				const pages = await pagesOf(await renderPdf(document))
-				const text = tight(wordsOf(pages))
-				for (const sentence of prose(document))
-					expect(text, `${kind}: ${sentence}`).toContain(tight(sentence))
-				expect(wordsOf(pages), kind).not.toMatch(/undefined|NaN|\bnull\b|\[object|\{[a-z]+\}/)
-				inside(pages, marginOf[kind] ?? 50)
-				expect(orphans(pages, document), kind).toEqual([])
-				expect(torn(pages, document), kind).toEqual([])
-			}
-		},
-	)
 	it.each(demoNames)('holds guardian and referral on one page each: %s', async (name) => {
 		for (const kind of ['guardian', 'referral'] as const)
 			expect(

@@ -18,9 +18,13 @@ const alertColours = { edge: '#a3262a', wash: '#fbeeec', title: '#8d1f23' }
 
 /** Print as large as this needs wider columns for day and persons, points. */
 const leastForWide = 10.5
+export const isShortActions = ({ items }: Pick<BlockOf<'actions'>, 'items'>): boolean =>
+	lengthOf(items.map((item) => item.what)) < keepTogether
+export const isShortAlert = ({ text }: Pick<BlockOf<'alert'>, 'text'>): boolean =>
+	text.length < keepTogether
 /** A table without lines beside it: number, what, when, who. A long one may break between rows. */
 export const actions = ({ items }: BlockOf<'actions'>, look: Look): Node => ({
-	unbreakable: lengthOf(items.map((item) => item.what)) < keepTogether,
+	unbreakable: isShortActions({ items }),
 	is: 'items',
 	margin: [0, 0, 0, 4],
 	layout: lined((row, rows) => (row === 0 || row === rows ? 0 : 0.6)),
@@ -53,7 +57,7 @@ function actionCells(
 /** A wash with a strong edge; only a text that could fill a page may be torn. */
 export const alert = ({ title, text, large }: BlockOf<'alert'>, { scale }: Look): Node => ({
 	is: 'box',
-	unbreakable: text.length < keepTogether,
+	unbreakable: isShortAlert({ text }),
 	margin: [0, 6, 0, 8],
 	layout: {
 		hLineWidth: () => 0,

@@ -1,6 +1,6 @@
 /** Drawings: a figure in the text, and a sheet on which a millimetre is a millimetre. */
 import type { BlockOf, LwDocument } from '../../../shared/engine/report/document.ts'
-import { type Look, type Node, quiet, words } from '../look.ts'
+import { ink, type Look, type Node, quiet, words } from '../look.ts'
 import { ptPerMm, trueSizePage } from '../page.ts'
 
 /** At its own size, or as wide as the page lets it be; never torn from its caption. */
@@ -27,6 +27,9 @@ export const figure = (
 		}),
 	],
 })
+/** Size of the words over a sheet, and what is free over them, points: three lines find room. */
+const sheetWords = 8.4
+const overSheetWords = 13
 /** A page of its own, its caption at the head, without letterhead or foot. */
 export function trueSizeSheet(
 	{ svg, widthMm, heightMm, caption, alternative }: BlockOf<'true-size'>,
@@ -36,11 +39,18 @@ export function trueSizeSheet(
 	const width = widthMm * ptPerMm
 	const height = heightMm * ptPerMm
 	return {
+		isSheet: true,
 		section: [{ svg: atTrueSize(svg, width, height), alternative, width, height }],
 		pageSize: sheet.pageSize,
 		pageOrientation: 'portrait',
 		pageMargins: sheet.margins,
-		header: () => words(caption, { fontSize: 8.4, color: quiet, margin: [28.35, 12, 28.35, 0] }),
+		header: () =>
+			words(caption, {
+				fontSize: sheetWords,
+				lineHeight: 1,
+				color: ink,
+				margin: [sheet.sidePt, overSheetWords, sheet.sidePt, 0],
+			}),
 		footer: () => '',
 	}
 }

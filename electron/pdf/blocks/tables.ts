@@ -15,9 +15,10 @@ export const isShortTable = ({ rows }: BlockOf<'table'>): boolean =>
  * A short table stays whole, with its caption; a long one breaks between rows under a repeated
  * head.
  */
-export function table(block: BlockOf<'table'>, { colour, scale }: Look): Node {
+export function table(block: BlockOf<'table'>, { colour, page, scale }: Look): Node {
 	const { caption, head, rows, widths, align } = block
-	const placed = (column: number) => present({ alignment: align?.[column] })
+	const placed = (column: number) =>
+		present({ alignment: align?.[column] ?? (isOfNumbers(rows, column) ? 'right' : undefined) })
 	return {
 		is: 'captioned',
 		unbreakable: isShortTable(block),
@@ -36,7 +37,9 @@ export function table(block: BlockOf<'table'>, { colour, scale }: Look): Node {
 					headerRows: 1,
 					dontBreakRows: rows.every((row) => lengthOf(row) < keepTogether),
 					keepWithHeaderRows: 1,
-					widths: widths ?? head.map((_, index) => (index === 0 ? '*' : 'auto')),
+					widths: widths
+						? fitting(widths, page.bodyPt, scale.cell)
+						: head.map((_, index) => (index === 0 ? '*' : 'auto')),
 					body: [
 						head.map((text, index) =>
 							words(text, {
@@ -57,6 +60,25 @@ export function table(block: BlockOf<'table'>, { colour, scale }: Look): Node {
 		],
 		margin: [0, 0, 0, 7 * scale.gap],
 	}
+}
+const aNumber = /^[-\u2212]?\d+([.,]\d+)?$/
+/** Numbers alone stand under one another by their last digit; the first column names its rows. */
+const isOfNumbers = (rows: readonly string[][], column: number): boolean => {
+	const cells = rows.map((row) => row[column] ?? '').filter((words) => words !== '')
+	return column > 0 && cells.length > 0 && cells.every((words) => aNumber.test(words))
+}
+/** Left and right of the words of a cell, points. */
+const cellSides = 12
+/** The least that a column without a width is, against the size of its letters: a part of a word. */
+const leastColumn = 6
+type Widths = NonNullable<BlockOf<'table'>['widths']>
+/** Widths were chosen for A4: on narrower paper, or beside something, each gives up its share. */
+function fitting(widths: Widths, bodyPt: number, letters: number): Widths {
+	const given = widths.reduce<number>((sum, one) => sum + (typeof one === 'number' ? one : 0), 0)
+	const open = widths.filter((one) => typeof one !== 'number').length
+	const room = bodyPt - widths.length * cellSides - open * leastColumn * letters
+	const share = Math.min(1, room / given)
+	return widths.map((one) => (typeof one === 'number' ? Math.floor(one * share) : one))
 }
 /** None over the head, a strong one under it, a fine one under each row. */
 function ruleWidth(row: number, rows: number): number {

@@ -4,6 +4,8 @@ import type { Part, Run } from './part.ts'
 /** A node once it is laid out. */
 export interface Drawn {
 	part?: Part
+	/** In which part of the text it stands; head and foot of a page in none. */
+	place?: number
 	/** The words of a text that are not yet on a line. */
 	_inlines?: Inline[]
 }
@@ -26,8 +28,12 @@ export interface Line extends Drawn {
 	/** In the order in which lines are laid out. */
 	number?: number
 }
+/** A line, a drawing or anything else as it stands on its page; points from its upper edge. */
+interface PageItem {
+	item: Drawn & { y?: number; height?: number; _height?: number; getHeight?: () => number }
+}
 export interface Page {
-	items: unknown[]
+	items: PageItem[]
 	pageSize: { width: number; height: number }
 }
 /** A font of a file, and what was worked out of it. */

@@ -105,10 +105,19 @@ function layOut(definition: Definition, file: PdfFile): Page[] {
 		definition.pageBreakBefore,
 	)
 }
+/** Where something of a part of the text stands: its page from 1, and points from its upper edge. */
+export interface Stands {
+	place: number
+	page: number
+	top: number
+	bottom: number
+}
 /** A document laid out, not yet drawn. */
 export interface LaidOut {
 	/** Pages. */
 	count: number
+	/** Every line and drawing of the text, without head and foot of the pages. */
+	stands: Stands[]
 	draw(): Promise<Uint8Array>
 }
 /** Lays out; what a definition notes while it is laid out is then known. */
@@ -118,6 +127,7 @@ export function laidOut(definition: Definition): LaidOut {
 	const pages = layOut(definition, file)
 	return {
 		count: pages.length,
+		stands: pages.flatMap(standingOn),
 		async draw() {
 			const bytes = bytesOf(file)
 			new TaggedRenderer(file).renderPages(pages)
@@ -127,6 +137,13 @@ export function laidOut(definition: Definition): LaidOut {
 		},
 	}
 }
+const standingOn = ({ items }: Page, index: number): Stands[] =>
+	items.flatMap(({ item }) => {
+		const { place, y = 0, height, _height } = item
+		if (place === undefined) return []
+		const high = item.getHeight?.() ?? _height ?? height ?? 0
+		return [{ place, page: index + 1, top: y, bottom: y + high }]
+	})
 /** All bytes of the file, once it has ended. */
 async function bytesOf(file: PdfFile): Promise<Uint8Array> {
 	const chunks: Uint8Array[] = []

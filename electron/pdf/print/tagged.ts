@@ -46,7 +46,7 @@ export class TaggedLayout extends LayoutBuilder {
 		divideFirst(node, this.writer.context().availableWidth)
 		const line = super.buildNextLine(node)
 		if (!line) return line
-		return Object.assign(line, { part: node.part, number: ++this.#lines })
+		return Object.assign(line, { part: node.part, place: node.place, number: ++this.#lines })
 	}
 }
 export class TaggedRenderer extends Renderer {

@@ -88,6 +88,17 @@ function svgOf(bytes: Uint8Array): { svg: string; leftOut: string[] } {
 		)
 	return { svg, leftOut }
 }
+const attributeOf = (root: string, name: string): string =>
+	new RegExp(`\\s${name}\\s*=\\s*["']([^"']*)["']`).exec(root)?.[1] ?? ''
+/** Width and height of a drawing in its own units; not a number where it names none. */
+function sizeOfSvg(svg: string): [number, number] {
+	const root = /^<svg\b[^>]*>/i.exec(svg)?.[0] ?? ''
+	const [, , width, height] = attributeOf(root, 'viewBox')
+		.trim()
+		.split(/[\s,]+/)
+	if (width !== undefined) return [Number(width), Number(height)]
+	return [parseFloat(attributeOf(root, 'width')), parseFloat(attributeOf(root, 'height'))]
+}
 function sized<Size extends { width: number; height: number }>(picture: Size): Size {
 	const { width, height } = picture
 	if ([width, height].some((side) => side < leastPx || side > mostPx))
@@ -97,26 +108,37 @@ function sized<Size extends { width: number; height: number }>(picture: Size): S
 		)
 	return picture
 }
-/** A logo by its content: what is drawn, and a PNG's parts for whoever unpacks it. */
-export type LogoPicture =
+/**
+ * A logo by its content: what is drawn, and a PNG's parts for whoever unpacks it. `wide`: its width
+ * against its height; 1 for an SVG that tells of neither.
+ */
+export type LogoPicture = { wide: number } & (
 	| { kind: 'image/svg+xml'; svg: string; leftOut: string[] }
 	| { kind: 'image/png'; png: Png; bytes: Uint8Array; dataUrl: string }
 	| { kind: 'image/jpeg'; bytes: Uint8Array; dataUrl: string }
+)
 
 /** The picture in a logo's bytes. @throws BadLogo naming what is wrong and what is allowed */
 export function readLogo({ mediaType, base64 }: Logo): LogoPicture {
 	const bytes = bytesOf(base64)
 	const kind = logoKind(bytes) ?? mediaType
 	const dataUrl = `data:${kind};base64,${base64}`
-	if (kind === 'image/svg+xml') return { kind, ...svgOf(bytes) }
-	if (isPng(bytes)) return { kind: 'image/png', png: sized(readPng(bytes)), bytes, dataUrl }
+	if (kind === 'image/svg+xml') {
+		const drawing = svgOf(bytes)
+		const [width, height] = sizeOfSvg(drawing.svg)
+		return { kind, ...drawing, wide: width > 0 && height > 0 ? width / height : 1 }
+	}
+	if (isPng(bytes)) {
+		const png = sized(readPng(bytes))
+		return { kind: 'image/png', png, bytes, dataUrl, wide: png.width / png.height }
+	}
 	if (!isJpeg(bytes))
 		throw new BadLogo(
 			'its bytes are no picture that is known here, given a file called ' +
 				`${mediaType}, allowed: a PNG or JPEG picture`,
 		)
-	sized(sizeOfJpeg(bytes))
-	return { kind: 'image/jpeg', bytes, dataUrl }
+	const { width, height } = sized(sizeOfJpeg(bytes))
+	return { kind: 'image/jpeg', bytes, dataUrl, wide: width / height }
 }
 /** A browser shows an SVG of its own only where the name of its language stands in it. */
 const named = (svg: string): string =>
@@ -153,17 +175,6 @@ export function checkNewLogo(logo: Logo): LogoPicture {
 	if (picture.kind === 'image/png') refuseDoubtful(picture.png)
 	if (picture.kind === 'image/svg+xml') refuseMore(picture)
 	return picture
-}
-const attributeOf = (root: string, name: string): string =>
-	new RegExp(`\\s${name}\\s*=\\s*["']([^"']*)["']`).exec(root)?.[1] ?? ''
-/** Width and height of a drawing in its own units; not a number where it names none. */
-function sizeOfSvg(svg: string): [number, number] {
-	const root = /^<svg\b[^>]*>/i.exec(svg)?.[0] ?? ''
-	const [, , width, height] = attributeOf(root, 'viewBox')
-		.trim()
-		.split(/[\s,]+/)
-	if (width !== undefined) return [Number(width), Number(height)]
-	return [parseFloat(attributeOf(root, 'width')), parseFloat(attributeOf(root, 'height'))]
 }
 /** An SVG is taken as it is or not at all: cut down it might look otherwise. */
 function refuseMore({ svg, leftOut }: { svg: string; leftOut: readonly string[] }): void {

@@ -31,9 +31,17 @@ function area([first, ...rest]: readonly [Point, ...Point[]], style: string): st
 }
 const amount = (value: number | undefined) => shown(value ?? 0)
 
-/** A raise under the heel, seen as a block of the given half width, from and to along the foot. */
-const block = ({ at }: PlacedFoot, halfWidth: number, from: number, to: number): string =>
-	area([at(-halfWidth, from), at(halfWidth, from), at(halfWidth, to), at(-halfWidth, to)], ring)
+/**
+ * A raise under the heel, from its very back to so many mm along the foot. @param share of the width
+ * of the heel
+ */
+function heelBlock({ at, border }: PlacedFoot, share: number, to: number): string {
+	const steps = Array.from({ length: 24 }, (_, step) => 1 + ((to - 1) * step) / 23)
+	const half = (edge: 'inner' | 'outer', along: number) => share * border(edge, along)
+	const inner = steps.map((along) => at(half('inner', along), along))
+	const outer = steps.toReversed().map((along) => at(-half('outer', along), along))
+	return area([at(0, 1), ...inner, ...outer], ring)
+}
 /** An angle that is no post any more has no height. */
 function postLabel(heelWidthMm: number, angleDeg: number): string {
 	if (angleDeg >= steepestPostDeg) return `${amount(angleDeg)} deg`
@@ -42,15 +50,15 @@ function postLabel(heelWidthMm: number, angleDeg: number): string {
 }
 const rearfootPost =
 	(edge: 'inner' | 'outer'): Mark['draw'] =>
-	({ at, ballLengthMm, heelWidthMm }, value) => {
+	({ within, ballLengthMm, heelWidthMm }, value) => {
 		const halfHeel = (heelWidthMm / 2) * (edge === 'inner' ? 1 : -1)
 		return {
 			shape: area(
 				[
-					at(0, ballLengthMm * 0.04),
-					at(halfHeel * 0.92, ballLengthMm * 0.12),
-					at(halfHeel, ballLengthMm * 0.34),
-					at(0, ballLengthMm * 0.34),
+					within(0, ballLengthMm * 0.04),
+					within(halfHeel * 0.92, ballLengthMm * 0.12),
+					within(halfHeel, ballLengthMm * 0.34),
+					within(0, ballLengthMm * 0.34),
 				],
 				wedge,
 			),
@@ -77,12 +85,7 @@ const heelMarks: readonly Mark[] = [
 	{
 		element: 'heel-raise',
 		draw: (foot, value) => ({
-			shape: block(
-				foot,
-				foot.heelWidthMm * 0.46,
-				foot.ballLengthMm * 0.12,
-				foot.ballLengthMm * 0.4,
-			),
+			shape: heelBlock(foot, 0.94, foot.ballLengthMm * 0.4),
 			label: `raise ${amount(value)} mm`,
 			across: 0,
 			along: foot.ballLengthMm * 0.42,
@@ -91,12 +94,7 @@ const heelMarks: readonly Mark[] = [
 	{
 		element: 'leg-length-raise',
 		draw: (foot, value) => ({
-			shape: block(
-				foot,
-				foot.heelWidthMm * 0.42,
-				foot.ballLengthMm * 0.14,
-				foot.ballLengthMm * 0.5,
-			),
+			shape: heelBlock(foot, 0.86, foot.ballLengthMm * 0.5),
 			label: value === undefined ? 'refer first' : `leg raise ${amount(value)} mm`,
 			across: 0,
 			along: foot.ballLengthMm * 0.52,
@@ -141,16 +139,16 @@ const forefootMarks: readonly Mark[] = [
 	},
 	{
 		element: 'first-ray-cutout',
-		draw: ({ at, ballLengthMm, widthMm, behindHeadsMm }, value) => {
+		draw: ({ within, ballLengthMm, widthMm, behindHeadsMm }, value) => {
 			const back = ballLengthMm * 0.78
 			const end = ballLengthMm - behindHeadsMm
 			return {
 				shape: area(
 					[
-						at(widthMm * 0.5, end),
-						at(widthMm * 0.2, end),
-						at(widthMm * 0.2, back),
-						at(widthMm * 0.4, back),
+						within(widthMm * 0.5, end),
+						within(widthMm * 0.2, end),
+						within(widthMm * 0.2, back),
+						within(widthMm * 0.5, back),
 					],
 					cut,
 				),
@@ -171,13 +169,13 @@ const forefootMarks: readonly Mark[] = [
 	},
 	{
 		element: 'forefoot-post-medial',
-		draw: ({ at, ballLengthMm, fifthLengthMm, widthMm }, value) => ({
+		draw: ({ within, ballLengthMm, fifthLengthMm, widthMm }, value) => ({
 			shape: area(
 				[
-					at(widthMm * 0.5, ballLengthMm),
-					at(widthMm * 0.12, (ballLengthMm + fifthLengthMm) / 2),
-					at(widthMm * 0.12, ballLengthMm * 0.8),
-					at(widthMm * 0.4, ballLengthMm * 0.82),
+					within(widthMm * 0.5, ballLengthMm),
+					within(widthMm * 0.12, (ballLengthMm + fifthLengthMm) / 2),
+					within(widthMm * 0.12, ballLengthMm * 0.8),
+					within(widthMm * 0.5, ballLengthMm * 0.82),
 				],
 				wedge,
 			),
@@ -188,13 +186,13 @@ const forefootMarks: readonly Mark[] = [
 	},
 	{
 		element: 'forefoot-post-lateral',
-		draw: ({ at, ballLengthMm, fifthLengthMm, widthMm }, value) => ({
+		draw: ({ within, ballLengthMm, fifthLengthMm, widthMm }, value) => ({
 			shape: area(
 				[
-					at(-widthMm * 0.5, fifthLengthMm),
-					at(widthMm * 0.1, (ballLengthMm + fifthLengthMm) / 2 + 2),
-					at(widthMm * 0.1, ballLengthMm * 0.78),
-					at(-widthMm * 0.4, fifthLengthMm * 0.82),
+					within(-widthMm * 0.5, fifthLengthMm),
+					within(widthMm * 0.1, (ballLengthMm + fifthLengthMm) / 2 + 2),
+					within(widthMm * 0.1, ballLengthMm * 0.78),
+					within(-widthMm * 0.5, fifthLengthMm * 0.82),
 				],
 				wedge,
 			),
@@ -214,15 +212,15 @@ const forefootMarks: readonly Mark[] = [
 	},
 	{
 		element: 'forefoot-stiffener',
-		draw: ({ at, ballLengthMm, lengthMm, widthMm }, value) => ({
+		draw: ({ within, ballLengthMm, lengthMm, widthMm }, value) => ({
 			shape: area(
 				[
-					at(widthMm * 0.3, lengthMm * 0.95),
-					at(widthMm * 0.38, ballLengthMm),
-					at(widthMm * 0.2, ballLengthMm * 0.4),
-					at(-widthMm * 0.2, ballLengthMm * 0.4),
-					at(-widthMm * 0.38, ballLengthMm * 0.94),
-					at(-widthMm * 0.2, lengthMm * 0.9),
+					within(widthMm * 0.3, lengthMm * 0.95),
+					within(widthMm * 0.38, ballLengthMm),
+					within(widthMm * 0.2, ballLengthMm * 0.4),
+					within(-widthMm * 0.2, ballLengthMm * 0.4),
+					within(-widthMm * 0.38, ballLengthMm * 0.94),
+					within(-widthMm * 0.2, lengthMm * 0.9),
 				],
 				ring,
 			),

@@ -5,17 +5,24 @@
  * the left.
  */
 import type { InsertElement } from '../../findings/assessment.ts'
+import { need } from '../../plain/need.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
 import { bothSides } from '../../visit/sides.ts'
 import type { Side } from '../../visit/visit.ts'
+import { arranged, boundsOf } from './arrange.ts'
+import { controlBar, controlBarMm, controlBarSize } from './bar.ts'
 import { marks } from './marks.ts'
+import { type Room, roomOn, type SheetPaper, sheetPapers } from './paper.ts'
 import {
+	borderOf,
 	type Measured,
 	outlinePath,
+	outlinePlaces,
 	type PlacedFoot,
 	type Point,
-	placedAt,
+	placedOn,
 	shown,
+	textAt,
 } from './shape.ts'
 
 /**
@@ -32,14 +39,12 @@ interface InsertFoot {
 	measures: InsertMeasures
 	elements: readonly InsertElement[]
 }
-/** A page, in mm of the drawing and in points of the paper. */
+/** A sheet, in mm of the drawing. */
 interface InsertFigure {
 	sides: Side[]
 	svg: string
 	widthMm: number
 	heightMm: number
-	widthPt: number
-	heightPt: number
 	alternative: string
 }
 interface InsertSheets {
@@ -54,16 +59,6 @@ interface ReadyFoot {
 	elements: readonly InsertElement[]
 }
 
-/** Points per millimetre, for a page set in points. */
-const ptPerMm = 72 / 25.4
-/** What a printed page holds, mm: A4 less its margins. @internal */
-export const sheet = { widthMm: 190, heightMm: 277 } as const
-/** The bar that shows whether the page was printed at 1:1, mm. @internal */
-export const controlBarMm = 100
-const marginMm = 6
-const barRoomMm = 16
-const captionRoomMm = 10
-const gapMm = 8
 const names = [
 	['lengthMm', 'heel to toe'],
 	['ballLengthMm', 'heel to ball'],
@@ -85,120 +80,155 @@ function measuredOrMissing(measures: InsertMeasures): Measured | string[] {
 const isThreeQuarter = (elements: readonly InsertElement[]): boolean =>
 	elements.find(({ element }) => element === 'length')?.choice === 'three-quarter'
 
-function text({ x, y }: Point, words: string, size: number): string {
-	return (
-		`<text x="${shown(x)}" y="${shown(y)}" font-family="Noto" font-size="${size}" ` +
-		`text-anchor="middle" fill="#1d2726">${words}</text>`
-	)
-}
 function guideLine(from: Point, to: Point): string {
 	return (
 		`<line x1="${shown(from.x)}" y1="${shown(from.y)}" x2="${shown(to.x)}" ` +
 		`y2="${shown(to.y)}" stroke="#6b7a78" stroke-width="0.2" stroke-dasharray="2 1.5"/>`
 	)
 }
-function drawFoot(
-	{ side, measures, elements }: ReadyFoot,
-	centreX: number,
-	heelY: number,
-	protocol: Protocol,
-): string {
-	const { lengthMm, ballLengthMm, widthMm } = measures
-	const fifthLengthMm = ballLengthMm * protocol.value('insert.fifthHeadPerBall')
-	const at = placedAt(side, centreX, heelY)
-	const behindHeadsMm = protocol.value('insert.domeBehindHeadsMm')
-	const foot: PlacedFoot = { ...measures, fifthLengthMm, behindHeadsMm, at }
-	const full = !isThreeQuarter(elements)
+/** Size of the labels on a foot and of its name, mm. */
+const labelMm = { mark: 2.8, name: 3.6 } as const
+const insole = '#f4f7f6'
+/** A letter is about as wide, against its size; the ground of a label is as wide as its letters. */
+const letterWide = 0.56
+/** What a mark is, on the ground of the insert: lines of the drawing do not cross it. */
+function labelAt(place: Point, words: string): string {
+	const { mark: sizeMm } = labelMm
+	const widthMm = words.length * letterWide * sizeMm + 1
+	return (
+		`<rect x="${shown(place.x - widthMm / 2)}" y="${shown(place.y - 0.85 * sizeMm)}" ` +
+		`width="${shown(widthMm)}" height="${shown(1.15 * sizeMm)}" fill="${insole}"/>` +
+		textAt(place, words, { sizeMm })
+	)
+}
+/** Beyond the front edge of a short insert: room of its name, mm. */
+const nameRoom = { halfMm: 14, highMm: 12 } as const
+
+/** A foot that can be drawn, with what its marks are placed by. */
+interface DrawnFoot extends PlacedFoot {
+	side: Side
+	isFull: boolean
+	elements: readonly InsertElement[]
+}
+function drawnFoot({ side, measures, elements }: ReadyFoot, protocol: Protocol): DrawnFoot {
+	const outlined = {
+		...measures,
+		fifthLengthMm: measures.ballLengthMm * protocol.value('insert.fifthHeadPerBall'),
+		behindHeadsMm: protocol.value('insert.domeBehindHeadsMm'),
+	}
+	const border = borderOf(outlined)
+	const at = placedOn(side)
+	const within: PlacedFoot['within'] = (across, along) => {
+		const most = border(across < 0 ? 'outer' : 'inner', along)
+		return at(Math.sign(across) * Math.min(Math.abs(across), most), along)
+	}
+	return { ...outlined, border, at, within, side, isFull: !isThreeQuarter(elements), elements }
+}
+/** What a foot and its name take of a sheet. */
+function edgeOf(foot: DrawnFoot): Point[] {
+	const { at, ballLengthMm, isFull } = foot
+	const places = outlinePlaces(foot, isFull)
+	if (isFull) return places.map(([across, along]) => at(across, along))
+	const { halfMm, highMm } = nameRoom
+	const front = places.findIndex(([across, along]) => across < 0 && along > ballLengthMm / 2)
+	const inner = places.findLastIndex(([across], index) => across > 0 && index < front)
+	const top = ballLengthMm + highMm
+	return [
+		...places.slice(0, inner + 1),
+		[halfMm, top] as const,
+		[-halfMm, top] as const,
+		...places.slice(inner + 1),
+	].map(([across, along]) => at(across, along))
+}
+function drawFoot(foot: DrawnFoot): string {
+	const { at, side, isFull, elements, lengthMm, ballLengthMm, fifthLengthMm, widthMm } = foot
 	const drawn = marks.flatMap((mark) =>
 		elements
 			.filter(({ element }) => element === mark.element)
 			.map(({ value }) => {
 				const { shape, label, across, along } = mark.draw(foot, value)
-				return `${shape}${text(at(across, along), label, 2.8)}`
+				return `${shape}${labelAt(at(across, along), label)}`
 			}),
 	)
-	const caption = `${side === 'left' ? 'Left' : 'Right'} insert, from above`
+	const name = [side === 'left' ? 'Left insert' : 'Right insert', 'from above']
+	const head = isFull ? lengthMm * 0.94 : ballLengthMm + nameRoom.highMm - 3
 	return [
-		`<path d="${outlinePath(foot, full)}" fill="#f4f7f6" stroke="#1d2726" stroke-width="0.5"/>`,
+		`<path d="${outlinePath(foot, isFull)}" fill="${insole}" stroke="#1d2726" stroke-width="0.5"/>`,
 		guideLine(at(widthMm * 0.5, ballLengthMm), at(-widthMm * 0.5, fifthLengthMm)),
-		guideLine(at(0, 0), at(0, full ? lengthMm : ballLengthMm)),
+		guideLine(at(0, 0), at(0, isFull ? head - 7 : ballLengthMm)),
 		...drawn,
-		text(at(0, -7), caption, 3.6),
+		...name.map((words, line) => textAt(at(0, head - 4.6 * line), words, { sizeMm: labelMm.name })),
 	].join('')
 }
-const controlBar = (y: number): string =>
-	`<path d="M ${marginMm} ${shown(y - 2)} V ${shown(y + 2)} M ${marginMm} ${shown(y)} H ` +
-	`${marginMm + controlBarMm} M ${marginMm + controlBarMm} ${shown(y - 2)} V ${shown(y + 2)}" ` +
-	'fill="none" stroke="#1d2726" stroke-width="0.4"/>' +
-	`<text x="${marginMm}" y="${shown(y + 6)}" font-family="Noto" font-size="3" fill="#1d2726">` +
-	`This bar must measure ${controlBarMm} mm. If not, print again at 100 % (no fitting to the ` +
-	'page).</text>'
-
-const wider = ({ widthMm, heelWidthMm }: Measured): number => Math.max(widthMm, heelWidthMm)
-/** Feet side by side with their margins. */
-const widthOf = (feet: readonly ReadyFoot[]): number =>
-	feet.reduce((sumMm, { measures }) => sumMm + wider(measures), 0) +
-	gapMm * (feet.length - 1) +
-	2 * marginMm
-const lengthOf = ({ measures, elements }: ReadyFoot): number =>
-	isThreeQuarter(elements) ? measures.ballLengthMm : measures.lengthMm
-const inWords = ({ side, measures: { lengthMm, widthMm, heelWidthMm } }: ReadyFoot): string =>
+const inWords = ({ side, lengthMm, widthMm, heelWidthMm }: DrawnFoot): string =>
 	`${side} ${shown(lengthMm)} mm long, ${shown(widthMm)} mm wide at the ball and ` +
 	`${shown(heelWidthMm)} mm at the heel`
 
 /**
- * The sheets: both feet on one where they fit the page, else one each. A foot without elements is
- * not drawn; one without its measures is named in `missing`.
+ * The sheets: both feet on one where the clinic's paper holds them, else one each; on larger paper,
+ * both on one again if they can be, only where a foot is longer than the paper lets in. A foot
+ * without elements is not drawn; one without its measures is named in `missing`.
  * Right is the mirror image of left for equal measures.
  */
 export function insertSheets(
 	feet: Readonly<Record<Side, InsertFoot>>,
 	protocol: Protocol,
+	paper: SheetPaper = 'A4',
 ): InsertSheets {
 	const missing: InsertSheets['missing'] = []
-	const ready: ReadyFoot[] = []
+	const ready: DrawnFoot[] = []
 	for (const side of bothSides) {
 		const { elements, measures } = feet[side]
 		if (elements.length === 0) continue
 		const measured = measuredOrMissing(measures)
 		if (Array.isArray(measured)) missing.push({ side, measures: measured })
-		else ready.push({ side, measures: measured, elements })
+		else ready.push(drawnFoot({ side, measures: measured, elements }, protocol))
 	}
-	const together = ready.length === 2 && widthOf(ready) <= sheet.widthMm
-	const groups = together ? [ready] : ready.map((foot) => [foot])
-	return { sheets: groups.map((group) => sheetOf(group, protocol)), missing }
+	return { sheets: sheetsOf(ready, paper), missing }
 }
-function sheetOf(group: readonly ReadyFoot[], protocol: Protocol): InsertFigure {
-	const widthMm = Math.max(widthOf(group), controlBarMm + 2 * marginMm)
-	const heelY = marginMm + Math.max(...group.map(lengthOf))
-	const heightMm = heelY + captionRoomMm + barRoomMm
-	const spareMm = (widthMm - widthOf(group)) / 2
-	let leftX = marginMm + spareMm
-	const drawn = group.map((foot) => {
-		const wide = wider(foot.measures)
-		const svg = drawFoot(foot, leftX + wide / 2, heelY, protocol)
-		leftX += wide + gapMm
-		return svg
+function sheetsOf(feet: readonly DrawnFoot[], paper: SheetPaper): InsertFigure[] {
+	if (feet.length === 0) return []
+	const { own, larger } = sheetPapers[paper]
+	for (const room of [roomOn(own), roomOn(larger)])
+		for (const groups of [[feet], feet.map((foot) => [foot])]) {
+			const sheets = groups.flatMap((group) => sheetIn(group, room) ?? [])
+			if (sheets.length === groups.length) return sheets
+		}
+	// no measure that the form takes comes here: a foot as long as this is drawn whole all the same
+	return feet.flatMap((foot) => {
+		const { width, height } = boundsOf(edgeOf(foot))
+		const room = { widthMm: width + 2 * controlBarSize.widthMm, heightMm: height + 40 }
+		return sheetIn([foot], room) ?? []
 	})
-	const bar = controlBar(heelY + captionRoomMm + 2)
+}
+function sheetIn(feet: readonly DrawnFoot[], room: Room): InsertFigure | undefined {
+	const places = arranged(feet.map(edgeOf), room)
+	if (!places) return undefined
+	const { widthMm, heightMm } = room
+	const { x, y, isUpright } = places.bar
+	const drawn = feet.map((foot, index) => {
+		const at = need(places.feet[index], 'the place of a foot')
+		return grouped(at, at.turnDeg, drawFoot(foot))
+	})
+	// turned by a quarter it stands on its upper left corner
+	const bar = grouped(
+		{ x, y: isUpright ? y + controlBarSize.widthMm : y },
+		isUpright ? -90 : 0,
+		controlBar(),
+	)
 	return {
-		sides: group.map(({ side }) => side),
+		sides: feet.map(({ side }) => side),
 		svg:
 			`<svg xmlns="http://www.w3.org/2000/svg" width="${shown(widthMm)}mm" ` +
 			`height="${shown(heightMm)}mm" viewBox="0 0 ${shown(widthMm)} ` +
 			`${shown(heightMm)}">${drawn.join('')}${bar}</svg>`,
 		widthMm,
 		heightMm,
-		widthPt: widthMm * ptPerMm,
-		heightPt: heightMm * ptPerMm,
 		alternative:
-			`True-size insert outline, ${group.map(inWords).join('; ')}, ` +
+			`True-size insert outline, ${feet.map(inWords).join('; ')}, ` +
 			`with a ${controlBarMm} mm control bar.`,
 	}
 }
-/**
- * True where a sheet is larger than a page holds: it must be printed on larger paper, never shrunk.
- * @internal
- */
-export const tooLarge = (figure: InsertFigure): boolean =>
-	figure.widthMm > sheet.widthMm || figure.heightMm > sheet.heightMm
+const grouped = ({ x, y }: Point, turnDeg: number, drawn: string): string =>
+	`<g transform="translate(${shown(x)} ${shown(y)})${turnDeg === 0 ? '' : ` rotate(${turnDeg})`}">` +
+	`${drawn}</g>`

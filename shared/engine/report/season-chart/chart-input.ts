@@ -46,12 +46,15 @@ export interface Lettering {
 	patternOf(pairId: string): Pattern
 	insert: '+' | ''
 }
+/** A pair that has no letter has the pattern of its place in the plan: no two have the same. */
+const patternOf = (letter: string, place: number): Pattern =>
+	patternOfLetter(/^[A-Z]$/.test(letter) ? letter : String.fromCharCode(65 + place))
 /** Letters as in the plan, else as the pairs of the visit have them, else the id. */
 export function letteringOf({ visit, plan, insert }: ChartInput): Lettering {
 	const ownLetters = planLetters(visit, plan)
 	const letterOf = (pairId: string): string =>
 		plan.pairs.find((pair) => pair.id === pairId)?.letter ?? ownLetters.get(pairId) ?? pairId
-	const patterns = new Map(plan.pairs.map(({ id }) => [id, patternOfLetter(letterOf(id))]))
+	const patterns = new Map(plan.pairs.map(({ id }, place) => [id, patternOf(letterOf(id), place)]))
 	return {
 		letterOf,
 		patternOf: (pairId) => patterns.get(pairId) ?? 'plain',
