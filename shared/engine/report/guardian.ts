@@ -21,6 +21,7 @@ import {
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
 import { insertOf } from './insert-of.ts'
+import { languageLines } from './language-told.ts'
 import { head } from './page-one/head.ts'
 import { held } from './page-one/held.ts'
 import { wholeInside } from './page-one/inside.ts'
@@ -209,6 +210,7 @@ const parts: readonly Part[] = [
 	signs,
 	again,
 	shared,
+	(input, t) => languageLines(input, 'guardian', t),
 	contact,
 	signature,
 ]

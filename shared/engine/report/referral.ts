@@ -27,6 +27,7 @@ import {
 } from './base.ts'
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
+import { languageForDoctor } from './language-told.ts'
 import { measuredNumbers } from './measure-table.ts'
 import { medicinesAsked } from './medicines.ts'
 import { Notes } from './notes.ts'
@@ -69,6 +70,7 @@ const summary: Section = (input, _notes, t) => {
 				historyWords(saidConditions(visit), t),
 				medicinesWords(input, t),
 				...interpreterWords(input, t),
+				...languageForDoctor(input, t),
 			].join(' '),
 		),
 	]
