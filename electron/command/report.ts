@@ -1,4 +1,7 @@
-/** Writes a document of each visit as PDF. Nothing is signed on the command line: the page says so. */
+/**
+ * Writes a document of each visit, as PDF or as an accessible page. Nothing is signed on the command
+ * line: the page says so.
+ */
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { z } from 'zod'
@@ -7,6 +10,9 @@ import { need } from '../../shared/engine/plain/need.ts'
 import { present } from '../../shared/engine/plain/present.ts'
 import { openProtocol, type ProtocolFile } from '../../shared/engine/protocol/protocol.ts'
 import type { ClubConsent } from '../../shared/engine/report/club.ts'
+import type { LwDocument } from '../../shared/engine/report/document.ts'
+import { reportCss } from '../../shared/engine/report/html/style.ts'
+import { toHtml } from '../../shared/engine/report/html.ts'
 import {
 	isKind,
 	type KindInput,
@@ -30,6 +36,7 @@ const options = {
 	kind: text,
 	out: text,
 	'out-dir': text,
+	format: text,
 	clinic: text,
 	protocol: text,
 	earlier: many,
@@ -50,7 +57,7 @@ export async function reportCommand(args: string[]): Promise<void> {
 	const { place, option } = readArgs(args, options, ['VISIT.json...'])
 	const asked = askedOf(option, place)
 	const common = commonOf(option)
-	const files = filesOf(asked.out, place)
+	const files = filesOf(asked, place)
 	if (asked.out.folder !== undefined) makeFolder(asked.out.folder)
 	const problems = await inTurns(files, async ({ visitFile, out }) => {
 		try {
@@ -83,28 +90,31 @@ interface File {
 	visitFile: string
 	out: string
 }
-const filesOf = ({ file, folder }: Asked['out'], places: readonly string[]): File[] =>
+const filesOf = ({ out: { file, folder }, format }: Asked, places: readonly string[]): File[] =>
 	folder === undefined
 		? places.map((visitFile) => ({ visitFile, out: file }))
 		: namesOfFiles(places).map((name, at) => ({
 				visitFile: need(places[at], 'a visit file'),
-				out: join(folder, `${name}.pdf`),
+				out: join(folder, `${name}.${format}`),
 			}))
 /** @throws BadInput where the file cannot be read or the kind does not apply */
-async function reportOf(wish: Wish): Promise<Uint8Array> {
+async function reportOf(wish: Wish): Promise<Uint8Array | string> {
 	const { asked } = wish
 	const input = await inputOf(wish)
 	const missing = kinds[asked.kind].problems(input)
 	if (missing.length > 0) throw new BadInput(missing)
-	return drawn(asked.kind, input)
+	const document = kinds[asked.kind].compose(input)
+	return asked.format === 'html' ? pageOf(document) : drawn(document, input)
 }
 
 const papers = ['A4', 'Letter', 'A3'] as const
 const audiences = ['clinician', 'club'] as const
+const formats = ['pdf', 'html'] as const
 interface Asked {
 	kind: KindName
 	/** A file, or a folder for many. */
 	out: { file: string; folder?: undefined } | { file?: undefined; folder: string }
+	format: (typeof formats)[number]
 	paper: (typeof papers)[number] | undefined
 	audience: (typeof audiences)[number] | undefined
 	on: string | undefined
@@ -136,12 +146,13 @@ function askedOf(given: Given, places: readonly string[]): Asked {
 		if (places.length > 1 && given[name] !== undefined)
 			refuse(`--${name}: of one visit, given ${places.length} visits, allowed: each visit alone`)
 	const paper = choice('paper', papers, 'no such paper for the chart')
+	const format = choice('format', formats, 'no such form of a document') ?? formOf(given.out)
 	const audience = choice('audience', audiences, 'no such reader')
 	const on = given.on
 	if (on !== undefined && !z.iso.date().safeParse(on).success)
 		refuse(`--on: not a date, given "${on}", allowed: YYYY-MM-DD`)
 	if (problems.length > 0 || !isKind(kind) || !out) throw new BadInput(problems)
-	return { kind, out, paper, audience, on }
+	return { kind, out, format, paper, audience, on }
 }
 /** A file for one visit, a folder for any number of them. */
 function outOf(
@@ -154,7 +165,7 @@ function outOf(
 	if (folder) return { folder }
 	if (!out)
 		return refuse(
-			'--out: missing, given nothing, allowed: the name of the PDF file to write, or --out-dir ' +
+			'--out: missing, given nothing, allowed: the name of the file to write, or --out-dir ' +
 				'with the folder for several',
 		)
 	if (places.length > 1)
@@ -249,9 +260,16 @@ async function withPlan(input: KindInput, protocolFile: ProtocolFile): Promise<K
 	return { ...input, plan: await planSeason(visit, { protocolFile, earlierVisits: [...earlier] }) }
 }
 
-async function drawn(kind: KindName, input: KindInput): Promise<Uint8Array> {
+/** A page says what it is by the end of its name. */
+const formOf = (out: string | undefined): Asked['format'] =>
+	out !== undefined && /\.html?$/i.test(out) ? 'html' : 'pdf'
+/** One page for a screen reader, a telephone or large letters, with its style sheet in it. */
+const pageOf = (document: LwDocument): string =>
+	toHtml(document, { css: reportCss(document.letterhead.colour) })
+
+async function drawn(document: LwDocument, input: KindInput): Promise<Uint8Array> {
 	try {
-		return await renderPdf(kinds[kind].compose(input), { logoMustShow: true })
+		return await renderPdf(document, { logoMustShow: true })
 	} catch (error) {
 		if (error instanceof Error && error.name === 'UnprintableText')
 			throw new BadInput(unprintableLines(input, error.message))
@@ -275,9 +293,9 @@ function makeFolder(folder: string): void {
 		])
 	}
 }
-function write(out: string, bytes: Uint8Array): void {
+function write(out: string, written: Uint8Array | string): void {
 	try {
-		writeFileSync(out, bytes)
+		writeFileSync(out, written)
 	} catch (error) {
 		throw new BadInput([
 			`--out: cannot be written (${(error as NodeJS.ErrnoException).code}), given "${out}", ` +

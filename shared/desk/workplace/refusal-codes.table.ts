@@ -53,6 +53,7 @@ export const refusalCodes = [
 	'outbox.newer-version',
 	'outbox.no-consent',
 	'outbox.no-mail-server',
+	'outbox.no-page-by-mail',
 	'outbox.not-an-address',
 	'outbox.not-checked-yet',
 	'outbox.not-given-out',
