@@ -2,17 +2,17 @@
  * Writes a document of each visit, as PDF or as an accessible page. Nothing is signed on the command
  * line: the page says so.
  */
-import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { z } from 'zod'
 import { assess } from '../../shared/engine/assess.ts'
 import { need } from '../../shared/engine/plain/need.ts'
 import { present } from '../../shared/engine/plain/present.ts'
-import { openProtocol, type ProtocolFile } from '../../shared/engine/protocol/protocol.ts'
+import {
+	openProtocol,
+	type Protocol,
+	type ProtocolFile,
+} from '../../shared/engine/protocol/protocol.ts'
 import type { ClubConsent } from '../../shared/engine/report/club.ts'
-import type { LwDocument } from '../../shared/engine/report/document.ts'
-import { reportCss } from '../../shared/engine/report/html/style.ts'
-import { toHtml } from '../../shared/engine/report/html.ts'
 import {
 	isKind,
 	type KindInput,
@@ -23,12 +23,11 @@ import {
 } from '../../shared/engine/report/kinds.ts'
 import { planSchema } from '../../shared/engine/season/plan-file.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
-import { nameProblems } from '../../shared/engine/visit/names.ts'
-import { problemLine } from '../../shared/engine/visit/problems.ts'
-import { renderPdf } from '../pdf/render.ts'
+import { warmPdf } from '../pdf/render.ts'
 import { BadInput, readArgs } from './args.ts'
 import { namesOfFiles } from './file-names.ts'
 import { readAs, readClinic, readEarlier, readProtocol, readVisit } from './files.ts'
+import { drawn, makeFolder, pageOf, write } from './report-file.ts'
 
 const text = { type: 'string' } as const
 const many = { type: 'string', multiple: true } as const
@@ -58,6 +57,8 @@ export async function reportCommand(args: string[]): Promise<void> {
 	const asked = askedOf(option, place)
 	const common = commonOf(option)
 	const files = filesOf(asked, place)
+	// the threads that draw begin while the first visits are read
+	if (asked.format === 'pdf') warmPdf(files.length)
 	if (asked.out.folder !== undefined) makeFolder(asked.out.folder)
 	const problems = await inTurns(files, async ({ visitFile, out }) => {
 		try {
@@ -192,7 +193,8 @@ function readOnce<Read>(read: () => Read): () => Read {
 }
 /** The files that are the same for every visit. */
 const commonOf = (given: Given) => ({
-	protocolFile: readOnce(() => readProtocol(given.protocol)),
+	/** Kept open: its identity is worked out once. */
+	protocol: readOnce(() => openProtocol(readProtocol(given.protocol))),
 	clinic: readOnce(() => readClinic(given.clinic) ?? unnamedClinic),
 })
 interface Wish {
@@ -204,19 +206,19 @@ interface Wish {
 /** Reads the files that are named, the visit first. @throws BadInput where one cannot be read */
 async function inputOf({ visitFile, asked, given, common }: Wish): Promise<KindInput> {
 	const visit = readVisit(visitFile)
-	const protocolFile = common.protocolFile()
+	const protocol = common.protocol()
 	const earlier = readEarlier(given.earlier, visit)
 	const recipient = given.recipient
 	const input: KindInput = {
 		visit,
 		earlier,
-		members: (given.member ?? []).map((name) => memberOf(name, protocolFile)),
+		members: (given.member ?? []).map((name) => memberOf(name, protocol)),
 		decisions: noDecisions,
 		signedAt: undefined,
 		draft: true,
 		on: asked.on ?? visit.visitDate,
-		protocol: openProtocol(protocolFile),
-		assessment: assess(visit, earlier, protocolFile),
+		protocol,
+		assessment: assess(visit, earlier, protocol),
 		clinic: common.clinic(),
 		consents: readConsents(given.consent),
 		...present({
@@ -227,11 +229,11 @@ async function inputOf({ visitFile, asked, given, common }: Wish): Promise<KindI
 			plan: readPlan(given.plan),
 		}),
 	}
-	return asked.kind === 'season-chart' ? withPlan(input, protocolFile) : input
+	return asked.kind === 'season-chart' ? withPlan(input, protocol.file) : input
 }
-function memberOf(name: string, protocolFile: ProtocolFile) {
+function memberOf(name: string, protocol: Protocol) {
 	const visit = readVisit(name)
-	return { visit, assessment: assess(visit, [], protocolFile), decisions: noDecisions }
+	return { visit, assessment: assess(visit, [], protocol), decisions: noDecisions }
 }
 /**
  * The consents of a club document: one of this player, or one a player in the order of the visits.
@@ -263,43 +265,3 @@ async function withPlan(input: KindInput, protocolFile: ProtocolFile): Promise<K
 /** A page says what it is by the end of its name. */
 const formOf = (out: string | undefined): Asked['format'] =>
 	out !== undefined && /\.html?$/i.test(out) ? 'html' : 'pdf'
-/** One page for a screen reader, a telephone or large letters, with its style sheet in it. */
-const pageOf = (document: LwDocument): string =>
-	toHtml(document, { css: reportCss(document.letterhead.colour) })
-
-async function drawn(document: LwDocument, input: KindInput): Promise<Uint8Array> {
-	try {
-		return await renderPdf(document, { logoMustShow: true })
-	} catch (error) {
-		if (error instanceof Error && error.name === 'UnprintableText')
-			throw new BadInput(unprintableLines(input, error.message))
-		if (error instanceof Error && error.name === 'BadLogo') throw new BadInput([error.message])
-		throw error
-	}
-}
-/** The names that cannot be printed with what to do; where they are not at fault, the text that is. */
-function unprintableLines({ visit, members = [] }: KindInput, says: string): string[] {
-	const players = [visit, ...members.map((member) => member.visit)].map(({ player }) => player)
-	const names = players.flatMap(nameProblems).map(problemLine)
-	return names.length > 0 ? [...new Set(names)] : [says]
-}
-function makeFolder(folder: string): void {
-	try {
-		mkdirSync(folder, { recursive: true })
-	} catch (error) {
-		throw new BadInput([
-			`--out-dir: cannot be made (${(error as NodeJS.ErrnoException).code}), given "${folder}", ` +
-				'allowed: a folder that can be written to',
-		])
-	}
-}
-function write(out: string, written: Uint8Array | string): void {
-	try {
-		writeFileSync(out, written)
-	} catch (error) {
-		throw new BadInput([
-			`--out: cannot be written (${(error as NodeJS.ErrnoException).code}), given "${out}", ` +
-				'allowed: a file in a folder that exists',
-		])
-	}
-}
