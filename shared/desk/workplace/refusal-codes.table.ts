@@ -157,6 +157,7 @@ export const refusalCodes = [
 	'players.merged-the-other-way',
 	'players.one-is-on-hold',
 	'players.unknown',
+	'records.cannot-be-printed',
 	'records.damaged',
 	'records.disk-full',
 	'records.fault',
