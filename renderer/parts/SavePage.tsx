@@ -8,8 +8,10 @@ import { Trouble } from './form.tsx'
 interface SavePageProps {
 	/** asks the host for the page */
 	ask: () => Promise<OutputOf<'reports.page'>>
+	/** Where another document stands beside it. */
+	label?: string
 }
-export function SavePage({ ask }: SavePageProps) {
+export function SavePage({ ask, label = 'Save as a page for a screen reader' }: SavePageProps) {
 	const { says, busy, run } = useHostAction()
 	const save = () =>
 		run(async () => {
@@ -20,7 +22,7 @@ export function SavePage({ ask }: SavePageProps) {
 	return (
 		<>
 			<Button variant="outlined" disabled={busy} onClick={() => void save()}>
-				Save as a page for a screen reader
+				{label}
 			</Button>
 			<Trouble says={says} />
 		</>

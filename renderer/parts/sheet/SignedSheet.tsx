@@ -91,7 +91,10 @@ function Opened({ pdf: { base64, fileName }, visitId }: OfVisit & Pick<Sheet, 'p
 				>
 					Save a copy of the sheet
 				</Link>
-				<SavePage ask={() => call('reports.sheetPage', { visitId })} />
+				<SavePage
+					label="Save the sheet as a page for a screen reader"
+					ask={() => call('reports.sheetPage', { visitId })}
+				/>
 			</Stack>
 			<Box
 				component="iframe"
