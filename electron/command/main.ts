@@ -12,9 +12,10 @@ enableCompileCache(fileURLToPath(new URL('../../build/compiled', import.meta.url
 
 const usage = [
 	'lastwright assess VISIT.json [--shelf SHELF.json] [--protocol P.json] [--earlier V.json ...]',
-	'lastwright report VISIT.json --kind KIND --out FILE.pdf [--clinic CLINIC.json] ' +
+	'lastwright report VISIT.json --kind KIND --out FILE.pdf|FILE.html [--clinic CLINIC.json] ' +
 		'[--protocol P.json] [--earlier V.json ...]',
-	'lastwright report A.json B.json ... --kind KIND --out-dir FOLDER [--clinic CLINIC.json]',
+	'lastwright report A.json B.json ... --kind KIND --out-dir FOLDER [--format pdf|html] ' +
+		'[--clinic CLINIC.json]',
 	'lastwright plan VISIT.json --out PLAN.json [--ics PLAN.ics] [--protocol P.json] ' +
 		'[--from DATE] [--earlier PLAN.json] [--zone ZONE] [--time-limit SECONDS]',
 	'lastwright schema NAME',

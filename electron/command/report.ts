@@ -1,11 +1,17 @@
-/** Writes a document of each visit as PDF. Nothing is signed on the command line: the page says so. */
-import { mkdirSync, writeFileSync } from 'node:fs'
+/**
+ * Writes a document of each visit, as PDF or as an accessible page. Nothing is signed on the command
+ * line: the page says so.
+ */
 import { join } from 'node:path'
 import { z } from 'zod'
 import { assess } from '../../shared/engine/assess.ts'
 import { need } from '../../shared/engine/plain/need.ts'
 import { present } from '../../shared/engine/plain/present.ts'
-import { openProtocol, type ProtocolFile } from '../../shared/engine/protocol/protocol.ts'
+import {
+	openProtocol,
+	type Protocol,
+	type ProtocolFile,
+} from '../../shared/engine/protocol/protocol.ts'
 import { type ClubConsent, consentGivers } from '../../shared/engine/report/club.ts'
 import {
 	isKind,
@@ -17,12 +23,11 @@ import {
 } from '../../shared/engine/report/kinds.ts'
 import { planSchema } from '../../shared/engine/season/plan-file.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
-import { nameProblems } from '../../shared/engine/visit/names.ts'
-import { problemLine } from '../../shared/engine/visit/problems.ts'
-import { renderPdf } from '../pdf/render.ts'
+import { warmPdf } from '../pdf/render.ts'
 import { BadInput, readArgs } from './args.ts'
 import { namesOfFiles } from './file-names.ts'
 import { readAs, readClinic, readEarlier, readProtocol, readVisit } from './files.ts'
+import { drawn, makeFolder, pageOf, write } from './report-file.ts'
 
 const text = { type: 'string' } as const
 const many = { type: 'string', multiple: true } as const
@@ -30,6 +35,7 @@ const options = {
 	kind: text,
 	out: text,
 	'out-dir': text,
+	format: text,
 	clinic: text,
 	protocol: text,
 	earlier: many,
@@ -50,7 +56,9 @@ export async function reportCommand(args: string[]): Promise<void> {
 	const { place, option } = readArgs(args, options, ['VISIT.json...'])
 	const asked = askedOf(option, place)
 	const common = commonOf(option)
-	const files = filesOf(asked.out, place)
+	const files = filesOf(asked, place)
+	// the threads that draw begin while the first visits are read
+	if (asked.format === 'pdf') warmPdf(files.length)
 	if (asked.out.folder !== undefined) makeFolder(asked.out.folder)
 	const problems = await inTurns(files, async ({ visitFile, out }) => {
 		try {
@@ -83,28 +91,31 @@ interface File {
 	visitFile: string
 	out: string
 }
-const filesOf = ({ file, folder }: Asked['out'], places: readonly string[]): File[] =>
+const filesOf = ({ out: { file, folder }, format }: Asked, places: readonly string[]): File[] =>
 	folder === undefined
 		? places.map((visitFile) => ({ visitFile, out: file }))
 		: namesOfFiles(places).map((name, at) => ({
 				visitFile: need(places[at], 'a visit file'),
-				out: join(folder, `${name}.pdf`),
+				out: join(folder, `${name}.${format}`),
 			}))
 /** @throws BadInput where the file cannot be read or the kind does not apply */
-async function reportOf(wish: Wish): Promise<Uint8Array> {
+async function reportOf(wish: Wish): Promise<Uint8Array | string> {
 	const { asked } = wish
 	const input = await inputOf(wish)
 	const missing = kinds[asked.kind].problems(input)
 	if (missing.length > 0) throw new BadInput(missing)
-	return drawn(asked.kind, input)
+	const document = kinds[asked.kind].compose(input)
+	return asked.format === 'html' ? pageOf(document) : drawn(document, input)
 }
 
 const papers = ['A4', 'Letter', 'A3'] as const
 const audiences = ['clinician', 'club'] as const
+const formats = ['pdf', 'html'] as const
 interface Asked {
 	kind: KindName
 	/** A file, or a folder for many. */
 	out: { file: string; folder?: undefined } | { file?: undefined; folder: string }
+	format: (typeof formats)[number]
 	paper: (typeof papers)[number] | undefined
 	audience: (typeof audiences)[number] | undefined
 	on: string | undefined
@@ -136,12 +147,13 @@ function askedOf(given: Given, places: readonly string[]): Asked {
 		if (places.length > 1 && given[name] !== undefined)
 			refuse(`--${name}: of one visit, given ${places.length} visits, allowed: each visit alone`)
 	const paper = choice('paper', papers, 'no such paper for the chart')
+	const format = choice('format', formats, 'no such form of a document') ?? formOf(given.out)
 	const audience = choice('audience', audiences, 'no such reader')
 	const on = given.on
 	if (on !== undefined && !z.iso.date().safeParse(on).success)
 		refuse(`--on: not a date, given "${on}", allowed: YYYY-MM-DD`)
 	if (problems.length > 0 || !isKind(kind) || !out) throw new BadInput(problems)
-	return { kind, out, paper, audience, on }
+	return { kind, out, format, paper, audience, on }
 }
 /** A file for one visit, a folder for any number of them. */
 function outOf(
@@ -154,7 +166,7 @@ function outOf(
 	if (folder) return { folder }
 	if (!out)
 		return refuse(
-			'--out: missing, given nothing, allowed: the name of the PDF file to write, or --out-dir ' +
+			'--out: missing, given nothing, allowed: the name of the file to write, or --out-dir ' +
 				'with the folder for several',
 		)
 	if (places.length > 1)
@@ -181,7 +193,8 @@ function readOnce<Read>(read: () => Read): () => Read {
 }
 /** The files that are the same for every visit. */
 const commonOf = (given: Given) => ({
-	protocolFile: readOnce(() => readProtocol(given.protocol)),
+	/** Kept open: its identity is worked out once. */
+	protocol: readOnce(() => openProtocol(readProtocol(given.protocol))),
 	clinic: readOnce(() => readClinic(given.clinic) ?? unnamedClinic),
 })
 interface Wish {
@@ -193,19 +206,19 @@ interface Wish {
 /** Reads the files that are named, the visit first. @throws BadInput where one cannot be read */
 async function inputOf({ visitFile, asked, given, common }: Wish): Promise<KindInput> {
 	const visit = readVisit(visitFile)
-	const protocolFile = common.protocolFile()
+	const protocol = common.protocol()
 	const earlier = readEarlier(given.earlier, visit)
 	const recipient = given.recipient
 	const input: KindInput = {
 		visit,
 		earlier,
-		members: (given.member ?? []).map((name) => memberOf(name, protocolFile)),
+		members: (given.member ?? []).map((name) => memberOf(name, protocol)),
 		decisions: noDecisions,
 		signedAt: undefined,
 		draft: true,
 		on: asked.on ?? visit.visitDate,
-		protocol: openProtocol(protocolFile),
-		assessment: assess(visit, earlier, protocolFile),
+		protocol,
+		assessment: assess(visit, earlier, protocol),
 		clinic: common.clinic(),
 		consents: readConsents(given.consent),
 		...present({
@@ -216,11 +229,11 @@ async function inputOf({ visitFile, asked, given, common }: Wish): Promise<KindI
 			plan: readPlan(given.plan),
 		}),
 	}
-	return asked.kind === 'season-chart' ? withPlan(input, protocolFile) : input
+	return asked.kind === 'season-chart' ? withPlan(input, protocol.file) : input
 }
-function memberOf(name: string, protocolFile: ProtocolFile) {
+function memberOf(name: string, protocol: Protocol) {
 	const visit = readVisit(name)
-	return { visit, assessment: assess(visit, [], protocolFile), decisions: noDecisions }
+	return { visit, assessment: assess(visit, [], protocol), decisions: noDecisions }
 }
 /**
  * The consents of a club document: one of this player, or one a player in the order of the visits.
@@ -250,39 +263,6 @@ async function withPlan(input: KindInput, protocolFile: ProtocolFile): Promise<K
 	return { ...input, plan: await planSeason(visit, { protocolFile, earlierVisits: [...earlier] }) }
 }
 
-async function drawn(kind: KindName, input: KindInput): Promise<Uint8Array> {
-	try {
-		return await renderPdf(kinds[kind].compose(input), { logoMustShow: true })
-	} catch (error) {
-		if (error instanceof Error && error.name === 'UnprintableText')
-			throw new BadInput(unprintableLines(input, error.message))
-		if (error instanceof Error && error.name === 'BadLogo') throw new BadInput([error.message])
-		throw error
-	}
-}
-/** The names that cannot be printed with what to do; where they are not at fault, the text that is. */
-function unprintableLines({ visit, members = [] }: KindInput, says: string): string[] {
-	const players = [visit, ...members.map((member) => member.visit)].map(({ player }) => player)
-	const names = players.flatMap(nameProblems).map(problemLine)
-	return names.length > 0 ? [...new Set(names)] : [says]
-}
-function makeFolder(folder: string): void {
-	try {
-		mkdirSync(folder, { recursive: true })
-	} catch (error) {
-		throw new BadInput([
-			`--out-dir: cannot be made (${(error as NodeJS.ErrnoException).code}), given "${folder}", ` +
-				'allowed: a folder that can be written to',
-		])
-	}
-}
-function write(out: string, bytes: Uint8Array): void {
-	try {
-		writeFileSync(out, bytes)
-	} catch (error) {
-		throw new BadInput([
-			`--out: cannot be written (${(error as NodeJS.ErrnoException).code}), given "${out}", ` +
-				'allowed: a file in a folder that exists',
-		])
-	}
-}
+/** A page says what it is by the end of its name. */
+const formOf = (out: string | undefined): Asked['format'] =>
+	out !== undefined && /\.html?$/i.test(out) ? 'html' : 'pdf'

@@ -2,6 +2,7 @@
  * Two warm workers that draw, encrypt and read pages. They do not keep the process alive; the
  * second one starts once the first is busy.
  */
+import { getCompileCacheDir } from 'node:module'
 import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
 import { BadLogo } from '../../shared/engine/report/bad-logo.ts'
@@ -25,11 +26,17 @@ const limitMs = 30_000
  */
 export const pdfLanes = Math.min(2, availableParallelism())
 const lanes: Lane[] = []
+/** Of what was made lately, in a thread. */
+const youngMb = 64
 let next = 0
 
 function open(): Lane {
 	const lane: Lane = {
-		thread: new Worker(new URL('./worker.ts', import.meta.url)),
+		// a page leaves much behind that is soon gone: with room for it less time goes into clearing up
+		thread: new Worker(new URL('./worker.ts', import.meta.url), {
+			resourceLimits: { maxYoungGenerationSizeMb: youngMb },
+			workerData: { compiled: getCompileCacheDir() },
+		}),
 		waiting: new Map(),
 	}
 	const { thread, waiting } = lane
@@ -68,9 +75,11 @@ function laneNow(): Lane {
 	if (!shortest) return open()
 	return shortest.waiting.size > 0 && lanes.length < pdfLanes ? open() : shortest
 }
-/** Starts the first worker ahead of need: reading pdfmake and the fonts takes a while. */
-export function warmPdf(): void {
-	if (lanes.length === 0) open().thread.unref()
+/**
+ * Starts workers ahead of need: reading pdfmake and the fonts takes a while. @param tasks to come
+ */
+export function warmPdf(tasks = 1): void {
+	while (lanes.length < Math.min(tasks, pdfLanes)) open().thread.unref()
 }
 /**
  * Has a worker do one task.

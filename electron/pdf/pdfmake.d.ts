@@ -33,6 +33,21 @@ declare module 'pdfmake/js/LayoutBuilder.js' {
 	const module: { default: typeof LayoutBuilder }
 	export default module
 }
+declare module 'pdfmake/js/StyleContextStack.js' {
+	class StyleContextStack {
+		push(item: unknown): void
+		pop(howMany?: number): void
+		getProperty(property: string): unknown
+		static getStyleProperty(
+			item: Readonly<Record<string, unknown>>,
+			stack: StyleContextStack | undefined,
+			property: string,
+			otherwise: unknown,
+		): unknown
+	}
+	const module: { default: typeof StyleContextStack }
+	export default module
+}
 declare module 'pdfmake/js/Renderer.js' {
 	import type { Drawn, Line, Page, PdfFile } from './print/pdfmake.ts'
 

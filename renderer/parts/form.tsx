@@ -1,6 +1,6 @@
 /** Labelled native inputs for the short forms, and the one way an error is shown and worded. */
 import { Alert, Box, type SxProps, TextField } from '@mui/material'
-import { type FormEvent, type ReactNode, useEffect } from 'react'
+import { type FormEvent, type ReactNode, useEffect, useId } from 'react'
 import { HostRefusal } from '../host.ts'
 import { askStatusAgain } from '../query.ts'
 import { DateField } from './DateField.tsx'
@@ -20,6 +20,8 @@ interface FieldProps {
 	optional?: boolean
 	autoComplete?: string
 	options?: readonly string[]
+	/** What may be chosen from while it is typed; other words can stand too. */
+	offers?: readonly string[]
 	/** Shown, and not to be changed here; the hint says why. */
 	readOnly?: boolean
 }
@@ -35,11 +37,13 @@ export function Field({
 	optional,
 	autoComplete = 'off',
 	options,
+	offers,
 	readOnly,
 }: FieldProps) {
+	const list = useId()
 	if (type === 'date')
 		return <DateField label={label} value={value} set={set} error={error} hint={hint} />
-	return (
+	const field = (
 		<TextField
 			fullWidth
 			label={label}
@@ -56,7 +60,12 @@ export function Field({
 			slotProps={{
 				inputLabel: { shrink: true },
 				select: { native: true },
-				htmlInput: { 'aria-required': optional ? undefined : true, spellCheck: false, readOnly },
+				htmlInput: {
+					'aria-required': optional ? undefined : true,
+					spellCheck: false,
+					readOnly,
+					list: offers && list,
+				},
 			}}
 		>
 			{options && [
@@ -70,6 +79,17 @@ export function Field({
 				)),
 			]}
 		</TextField>
+	)
+	if (!offers) return field
+	return (
+		<div>
+			{field}
+			<datalist id={list}>
+				{offers.map((offer) => (
+					<option key={offer} value={offer} />
+				))}
+			</datalist>
+		</div>
 	)
 }
 

@@ -1,6 +1,7 @@
 /** Runs every bench, prints value and limit, and ends with 1 where a limit is passed. */
 
 import ownTemporary from '../temporary.ts'
+import { manyReportsBench } from './many-reports.ts'
 import { matchBench } from './match.ts'
 import { paceBench } from './pace.ts'
 import { recordsBench } from './records.ts'
@@ -19,6 +20,7 @@ const benches: Record<string, () => Promise<Line[]>> = {
 	match: matchBench,
 	squad: squadBench,
 	report: reportBench,
+	many: manyReportsBench,
 	records: recordsBench,
 	pace: paceBench,
 }

@@ -20,7 +20,7 @@ import { agreed } from '../agreed.ts'
 import { visitWith } from '../published/known-insert.ts'
 
 const codesOf = (agreement: Agreement | undefined, minor = false, urgent = false) =>
-	agreementBlocks(agreement, { minor, urgent }).map(({ path, code }) => [
+	agreementBlocks(agreement, { minor, urgent, player: {} }).map(({ path, code }) => [
 		path.replace('decisions.agreement.', ''),
 		code.replace('signing.', ''),
 	])

@@ -152,6 +152,7 @@ const ofWords: readonly (readonly [file: string, why: string])[] = [
 	['tests/engine/days.test.ts', 'days are put in words'],
 	['tests/engine/measures.test.ts', 'how a reading is written'],
 	['tests/engine/readers.property.test.ts', 'which private topics a reader is told of, by name'],
+	['tests/engine/languages.test.ts', 'languages are read by name and by tag'],
 	['tests/engine/conditions.test.ts', 'what was typed reaches some readers only'],
 ]
 const testFiles = ['tests/engine', 'tests/published'].flatMap((part) =>

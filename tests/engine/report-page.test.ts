@@ -207,9 +207,9 @@ describe('what stands side by side', () => {
 	it('is read from left to right, its numbers under each other', () => {
 		const html = blockHtml(measures, 'b')
 		expect(html.indexOf('Read first')).toBeLessThan(html.indexOf('Knee to wall'))
-		expect(html).toContain('<td class="number">7</td>')
-		expect(html).toContain('<th scope="col" class="number">Left</th>')
-		expect(html).not.toContain('row" class="number"')
+		expect(html).toContain('<td role="cell" class="number" data-head="Left">7</td>')
+		expect(html).toContain('<th scope="col" role="columnheader" class="number">Left</th>')
+		expect(html).not.toContain('rowheader" class="number"')
 		expect(blocksIn([measures]).map(({ kind }) => kind)).toEqual(['text', 'table'])
 	})
 	it('counts for readability', () => {

@@ -238,3 +238,25 @@ test('the copy that leaves opens by the password only, and shows the signed page
 		.join(' ')
 	expect(page).toContain('Owain Trescott')
 })
+
+test('a page for a screen reader leaves as the PDF does: released, with its consents, never by mail', async () => {
+	const { app, visitId, playerId } = await bench()
+	await app.ask('consents.record', { playerId, consent: consent('email', 'Owain Trescott') })
+	const byHand = await put(app, visitId, { channel: 'hand-over' })
+	const asPage = { itemId: byHand, asPage: true }
+	expect((await app.refused('outbox.take', asPage)).code).toBe('outbox.not-ready')
+	await release(app, byHand)
+	const { base64, fileName, mediaType } = await app.ask('outbox.take', asPage)
+	expect({ fileName, mediaType }).toEqual({
+		fileName: expect.stringMatching(/^document-LW-[0-9A-F]{8}\.html$/),
+		mediaType: 'text/html',
+	})
+	const html = Buffer.from(base64, 'base64').toString()
+	const { html: report } = await app.ask('reports.page', { visitId })
+	expect(html).toBe(report)
+	const draft = await put(app, visitId, { channel: 'eml' })
+	await release(app, draft)
+	expect((await app.refused('outbox.take', { itemId: draft, asPage: true })).code).toBe(
+		'outbox.no-page-by-mail',
+	)
+})

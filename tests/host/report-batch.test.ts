@@ -1,14 +1,17 @@
 /** Many reports by one call of the command line. */
 import { spawnSync } from 'node:child_process'
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync } from 'node:fs'
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { beforeEach, expect, it } from 'vitest'
+import { kindNames } from '../../shared/engine/report/kinds.ts'
 import { pagesOf, wordsOf } from './read-pages.ts'
 
 const main = fileURLToPath(new URL('../../electron/command/main.ts', import.meta.url))
 const demo = (name: string) => fileURLToPath(new URL(`../../assets/demo/${name}`, import.meta.url))
+const picture = (name: string) =>
+	fileURLToPath(new URL(`../engine/pictures/${name}.json`, import.meta.url))
 const report = (...args: string[]) =>
 	spawnSync(process.execPath, ['--disable-warning=ExperimentalWarning', main, 'report', ...args], {
 		encoding: 'utf8',
@@ -76,4 +79,33 @@ it('refuses one file for several visits, and both ways at once', () => {
 		stderr: expect.stringContaining('arguments: VISIT.json... expected'),
 	})
 	expect(readdirSync(folder)).toEqual([])
+})
+it('writes the accessible page of each kind, by the end of its name or by --format', () => {
+	const adolescent = demo('visit-adolescent.json')
+	const consent = join(folder, 'consent.json')
+	writeFileSync(consent, '{"id":"C-7","purpose":"coach","decision":"permit","given":"2027-01-20"}')
+	const given: readonly (readonly [kind: string, visit: string, ...more: string[]])[] = [
+		['player', adolescent],
+		['appointment', adolescent],
+		['guardian', adolescent],
+		['referral', picture('04-navicular-suspected')],
+		['insert-order', demo('visit-adult.json')],
+		['season-chart', demo('season-visit.json')],
+		['squad', adolescent],
+		['coach', adolescent, '--consent', consent],
+	]
+	expect(given.map(([kind]) => kind)).toEqual(kindNames)
+	for (const [kind, visit, ...more] of given) {
+		const page = join(folder, `${kind}.html`)
+		const { status, stderr } = report(visit, '--kind', kind, '--out', page, ...more)
+		expect({ kind, status, stderr }).toEqual({ kind, status: 0, stderr: '' })
+		expect(readFileSync(page, 'utf8')).toMatch(/^<!doctype html>\n<html lang="en">[\s\S]*<h1>/)
+	}
+	const two = [adolescent, demo('visit-adult.json'), '--kind', 'player', '--out-dir', out]
+	expect(report(...two, '--format', 'html').status).toBe(0)
+	expect(readdirSync(out).sort()).toEqual(['visit-adolescent.html', 'visit-adult.html'])
+	expect(report(...two, '--format', 'odt')).toMatchObject({
+		status: 2,
+		stderr: expect.stringContaining('--format: no such form of a document, given "odt"'),
+	})
 })

@@ -239,3 +239,38 @@ test('a new player: Enter walks on, what cannot be is told at its field, nothing
 		await expect(page.getByText('נועה Levi').first()).toBeVisible()
 	}
 })
+
+test('a preferred language is typed by its name, read on the page and over the visit, asked on Sign', async ({
+	page,
+}) => {
+	const { playerId } = await hostCall(page, 'players.save', { player })
+	await anew(page, `/players/${playerId}`)
+	await page.getByRole('button', { name: 'Edit details' }).click()
+	const language = page.getByRole('combobox', { name: 'Preferred language', exact: true })
+	await language.fill('Elvish')
+	await expect(language).toHaveAccessibleDescription(/Elvish is not on the list/)
+	await language.fill('maori')
+	await expect(language).not.toHaveAttribute('aria-invalid', 'true')
+	const guardians = page.getByRole('combobox', { name: 'Preferred language of the guardian' })
+	await guardians.fill('Samoan')
+	expect(await axe(page, 'details with languages')).toEqual([])
+	await page.getByRole('button', { name: 'Save player' }).click()
+	await expect(page.getByText(/male, .*prefers Māori/)).toBeVisible()
+	await expect(page.getByText(/Guardian Rae Ashdown, .*prefers Samoan/)).toBeVisible()
+	await shot(page, 'player-language', { fullPage: false })
+	await hostCall(page, 'drafts.open', { playerId, visitDate })
+	await at(page, `/assessment/${playerId}`)
+	await expect(page.getByText('prefers Māori, guardian prefers Samoan')).toBeVisible()
+	await page
+		.getByRole('navigation', { name: 'Steps' })
+		.getByRole('button', { name: 'Sign' })
+		.click()
+	await expect(
+		page.getByText('Preferred: Māori and Samoan. The papers are in English.'),
+	).toBeVisible()
+	const interpreter = page.getByRole('radiogroup', { name: 'Interpreter', exact: true })
+	await interpreter.getByRole('radio', { name: 'Not needed' }).check()
+	await expect(page.getByRole('textbox', { name: 'How it was explained' })).toBeVisible()
+	expect(await axe(page, 'Sign with languages')).toEqual([])
+	await shot(page, 'sign-language', { fullPage: true })
+})

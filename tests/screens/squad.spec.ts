@@ -99,7 +99,7 @@ async function writeReports(page: Page, folder: string, signed: number) {
 /** The club's summary holds those who consented, and says who was left out. */
 async function summaryForClub(page: Page, day: string) {
 	const saved = page.waitForEvent('download')
-	await page.getByRole('button', { name: 'Summary for the club' }).press('Enter')
+	await page.getByRole('button', { name: 'Summary for the club', exact: true }).press('Enter')
 	expect((await saved).suggestedFilename()).toBe(`squad-${day}-club.pdf`)
 	const left = page.getByRole('alert').filter({ hasText: 'Left out of it: 3 players.' })
 	await expect(left).toContainText(named(8))

@@ -10,6 +10,7 @@ import {
 } from './internals.ts'
 import { giveFonts } from './parsed-fonts.ts'
 import type { Page, PdfFile } from './pdfmake.ts'
+import { lookUpQuickly } from './quick-styles.ts'
 import { structureOf } from './structure.ts'
 import { addStructure, TaggedLayout, TaggedRenderer } from './tagged.ts'
 
@@ -33,6 +34,7 @@ export interface Definition {
 	pageBreakBefore: (node: never, around?: never) => boolean
 	content: Node[]
 }
+lookUpQuickly()
 const readAllowed = new Set<string>(Object.values(fontFiles))
 const made = 'Lastwright'
 

@@ -7,6 +7,7 @@ import type { KeptRecord } from '../records/keep.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { needDrawable } from './logo.ts'
+import { needPrintableLetterhead } from './printable.ts'
 
 /**
  * The clinician of the letterhead is the owner: their entry changes with it, both or neither, and
@@ -20,6 +21,7 @@ export async function saveClinic(
 ): Promise<OutputOf<'clinic.save'>> {
 	const person = people.acts()
 	refuseNamingOwner({ clinic, people }, letterhead)
+	needPrintableLetterhead(letterhead)
 	await needDrawable(deps, letterhead.logo, clinic.letterhead?.logo, 'logo')
 	if (people.atWork?.personId !== person.personId)
 		throw new Refusal(

@@ -15,6 +15,7 @@ import { type Contact, roleWords } from '../../../shared/desk/outbox/item.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
+import { needPrintable } from '../records/on-paper.ts'
 import { Refusal } from '../records/refusal.ts'
 
 type Needs = Pick<Memory, 'clinic' | 'outbox' | 'people' | 'players'>
@@ -96,6 +97,7 @@ export function addContact(
 	const { name, role, phone, warningsRead } = input
 	const playerId = memory.players.rootOf(input.playerId)
 	memory.players.entry(playerId)
+	needPrintable({ name })
 	const email = addressTyped(input)
 	const isThere = contactsOf(memory, playerId).some(
 		(contact) =>

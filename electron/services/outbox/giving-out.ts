@@ -1,10 +1,14 @@
 /** Giving a released document out by hand: to the mail program, the printer or a person. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { numberOf, type OutboxItem, type Recipient } from '../../../shared/desk/outbox/item.ts'
+import { fileNameFor } from '../../../shared/desk/outbox/message.ts'
 import { composeDraft } from '../../mail/compose.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
+import { storedDocument } from '../visits/documents.ts'
+import { frameOf, keptOrText, pageOf } from '../visits/page.ts'
 import { keepItemFromReception } from '../visits/private-pages.ts'
+import { latest } from '../visits/visits.ts'
 import { freeItem, itemOf, noted, putItem } from './items.ts'
 import { documentToSend, letterFor } from './letter.ts'
 import type { OutboxNeeds } from './needs.ts'
@@ -29,7 +33,7 @@ export async function giveOut(
 	memory: OutboxNeeds,
 	deps: Deps,
 	post: Pick<Post, 'inFlight'>,
-	{ itemId }: InputOf<'outbox.take'>,
+	{ itemId, asPage }: InputOf<'outbox.take'>,
 ): Promise<OutputOf<'outbox.take'>> {
 	const item = freeItem(memory, post, itemId)
 	keepItemFromReception(memory, deps, item)
@@ -42,7 +46,7 @@ export async function giveOut(
 			`${numberOf(itemId)} is not ready. Check it beside its recipient first.`,
 		)
 	const { recipient, consentIds } = mustHold(memory, deps, item)
-	const file = await fileFor(memory, deps, item, recipient)
+	const file = asPage ? await pageFor(deps, item) : await fileFor(memory, deps, item, recipient)
 	// drawing took time: the consents are asked once more before the bytes leave
 	const still = freeItem(memory, post, itemId)
 	if (still.state !== 'ready')
@@ -51,16 +55,36 @@ export async function giveOut(
 	const at = deps.now().toISOString()
 	const { name } = memory.people.acts()
 	const given: OutboxItem = {
-		...noted(still, at, name, givenWords[channel]),
+		...noted(still, at, name, asPage ? pageWords : givenWords[channel]),
 		taken: at,
 		consentIds,
 	}
-	putItem(memory, deps, given, channel === 'print' ? 'print' : 'export')
+	putItem(memory, deps, given, channel === 'print' && !asPage ? 'print' : 'export')
 	return {
 		base64: Buffer.from(file.bytes).toString('base64'),
 		fileName: file.fileName,
 		mediaType: file.mediaType,
 	}
+}
+const pageWords = 'Given out as a page for a screen reader.'
+/**
+ * The document as one accessible page. @throws Refusal where it goes by mail or under a password: a
+ * page carries none
+ */
+async function pageFor(deps: Deps, item: OutboxItem): Promise<GivenFile> {
+	const { itemId, channel, documentId, sha256, protection } = item
+	if (channel === 'eml' || protection === 'password')
+		throw new Refusal(
+			'outbox.no-page-by-mail',
+			'A page for a screen reader goes by hand or from the printer alone, without a password. ' +
+				'Prepare this anew, to be handed over.',
+		)
+	const { value, bytes } = storedDocument(deps, documentId, sha256)
+	const { visit } = latest(deps, item.visitId)
+	const frame = { ...frameOf(visit), isNewer: value.document !== undefined }
+	const document = await keptOrText(deps, { bytes, document: value.document }, frame)
+	const { html, fileName } = pageOf(document, fileNameFor(numberOf(itemId)))
+	return { bytes: Buffer.from(html), fileName, mediaType: 'text/html' }
 }
 async function fileFor(
 	memory: OutboxNeeds,

@@ -6,6 +6,7 @@ import { present } from '../../../shared/engine/plain/present.ts'
 import { ownerSlot } from '../../store/store.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
+import { needPrintable } from '../records/on-paper.ts'
 import { Refusal } from '../records/refusal.ts'
 import { changeKeyWithPerson, changeKeyWithSecret, needNewPassphrase } from './data-key.ts'
 import { keepPerson } from './keep-person.ts'
@@ -48,6 +49,7 @@ export async function savePerson(
 	{ personId, name, registration, role, passphrase }: InputOf<'people.save'>,
 ): Promise<OutputOf<'people.save'>> {
 	const { people } = here
+	needPrintable({ name, registration })
 	const known = personId === undefined ? undefined : people.byId.get(personId)
 	if (personId !== undefined && !known)
 		throw new Refusal('people.unknown', 'This person is not in the list. Open the list again.')

@@ -8,6 +8,7 @@ import { SealBroken } from '../../store/seal.ts'
 import { ownerSlot } from '../../store/store.ts'
 import { loadSafely } from '../backups/arrival.ts'
 import { needDrawable } from '../clinic/logo.ts'
+import { needPrintableLetterhead } from '../clinic/printable.ts'
 import { acting } from '../records/acting.ts'
 import type { Deps } from '../records/deps.ts'
 import { ensureOwner } from '../records/load.ts'
@@ -108,6 +109,7 @@ export class Session {
 				'people.set-up-already',
 				'These records are set up already. Unlock them instead.',
 			)
+		needPrintableLetterhead(clinic, 'clinic.')
 		await needDrawable(this.#deps, clinic.logo, undefined, 'clinic.logo')
 		const owner: PersonValue = {
 			personId: 'owner',

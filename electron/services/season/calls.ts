@@ -1,7 +1,7 @@
 import type { Handlers } from '../../calls/handlers.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
-import { chartSeason, seasonCalendar } from './give-out.ts'
+import { chartSeason, seasonCalendar, seasonPage } from './give-out.ts'
 import { previewSeasonImport } from './import.ts'
 import { cancelPlan, leavePlan, planPlayer, planProgress, takePlan } from './planning.ts'
 import { openSeason, saveSeason } from './season.ts'
@@ -20,5 +20,6 @@ export const seasonCalls = (memory: Needs, deps: Deps) =>
 		'season.cancel': (input) => cancelPlan(memory, input),
 		'season.progress': (input) => planProgress(memory, input),
 		'season.chart': (input) => chartSeason(memory, deps, input),
+		'season.page': (input) => seasonPage(memory, deps, input),
 		'season.ics': (input) => seasonCalendar(memory, deps, input),
 	}) satisfies Partial<Handlers>

@@ -6,6 +6,7 @@ import { assess } from '../../../shared/engine/assess.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import type { Clinic } from '../../../shared/engine/report/clinic.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
+import { keptForm } from '../../../shared/engine/report/kept/keep.ts'
 import { pocketTable } from '../../../shared/engine/report/pocket.ts'
 import { type WornIn, wornIn } from '../../../shared/engine/report/season-chart/chart-input.ts'
 import { seasonChart } from '../../../shared/engine/report/season-chart.ts'
@@ -16,7 +17,8 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { draw, pdfOf } from '../visits/drawing.ts'
-import { givenBefore, keepGiven, signedPageFrom } from '../visits/given.ts'
+import { type Given, givenBefore, keepGiven, signedPageFrom } from '../visits/given.ts'
+import { keptOrText, pageOf } from '../visits/page.ts'
 import { type Basis, basisDigest, needBasis, stopped } from './basis.ts'
 import { type KeptPlan, keepNext, lastCalendar, lastPlan } from './records.ts'
 import { isUpToDate, madeFrom } from './standing.ts'
@@ -49,8 +51,35 @@ function planToGive(
 export async function chartSeason(
 	memory: Needs,
 	deps: Deps,
-	{ playerId, paper }: InputOf<'season.chart'>,
+	wanted: InputOf<'season.chart'>,
 ): Promise<OutputOf<'season.chart'>> {
+	const { bytes, fileName } = await chartGiven(memory, deps, wanted)
+	return pdfOf(bytes, fileName)
+}
+/** The same as one accessible page, from the document that was kept of it. */
+export async function seasonPage(
+	memory: Needs,
+	deps: Deps,
+	wanted: InputOf<'season.page'>,
+): Promise<OutputOf<'season.page'>> {
+	const { bytes, document, fileName } = await chartGiven(memory, deps, wanted)
+	const frame = {
+		title: fileName.replace(/\.pdf$/, ''),
+		clinic: memory.clinic.needLetterhead(),
+		subject: [],
+		madeAt: deps.now().toISOString(),
+		isNewer: document !== undefined,
+	}
+	return pageOf(await keptOrText(deps, { bytes, document }, frame), fileName)
+}
+interface ChartGiven extends Pick<Given, 'bytes' | 'document'> {
+	fileName: string
+}
+async function chartGiven(
+	memory: Needs,
+	deps: Deps,
+	{ playerId, paper }: InputOf<'season.chart'>,
+): Promise<ChartGiven> {
 	const { basis, planned } = planToGive(memory, deps, playerId)
 	const clinic = memory.clinic.needLetterhead()
 	const kind = paper === 'pocket' ? pocketKind : 'season-chart'
@@ -62,7 +91,7 @@ export async function chartSeason(
 	const sheet = paper === 'A4' ? (clinic.paper ?? 'A4') : paper
 	const fileName =
 		sheet === 'pocket' ? `season-pocket-${on}.pdf` : `season-chart-${sheet}-${on}.pdf`
-	if (before) return pdfOf(before.bytes, fileName)
+	if (before) return { bytes: before.bytes, document: before.document, fileName }
 	const worn = wornIn({
 		assessment: assess(basis.visit, basis.earlier, memory.clinic.protocol),
 		decisions: basis.decisions,
@@ -70,7 +99,7 @@ export async function chartSeason(
 	const document = pageOfPlan(basis, planned, { clinic, sheet, on, worn })
 	const bytes = await draw(deps, document)
 	keepGiven(memory, deps, { kind, playerId, version: planned.version, from, document, bytes })
-	return pdfOf(bytes, fileName)
+	return { bytes, document: keptForm(document), fileName }
 }
 interface PageOfPlan {
 	clinic: Clinic

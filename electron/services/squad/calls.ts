@@ -5,7 +5,7 @@ import { markPlayer, openSquad } from './board.ts'
 import { listSquads } from './day.ts'
 import { cancelReports, reportsProgress, startReports } from './reports.ts'
 import { createSquad, previewRoster } from './roster.ts'
-import { squadSummary } from './summary.ts'
+import { squadSummary, summaryPage } from './summary.ts'
 
 /** The calls about screening days. */
 export const squadCalls = (
@@ -22,4 +22,5 @@ export const squadCalls = (
 		'squad.progress': (input) => reportsProgress(memory, input),
 		'squad.cancel': (input) => cancelReports(memory, input),
 		'squad.summary': (input) => squadSummary(memory, deps, input),
+		'squad.summaryPage': (input) => summaryPage(memory, deps, input),
 	}) satisfies Partial<Handlers>

@@ -21,6 +21,7 @@ import { planThen } from '../season/standing.ts'
 import { signedInput } from '../visits/composing.ts'
 import { draw, pdfOf } from '../visits/drawing.ts'
 import { givenOfSquad, keepGiven } from '../visits/given.ts'
+import { pageOf } from '../visits/page.ts'
 import { letterheadFor } from '../visits/signing.ts'
 import { openVisit } from '../visits/visits.ts'
 import { type BoardNeeds, openSquad, signedRows } from './board.ts'
@@ -42,12 +43,30 @@ export async function squadSummary(
 	deps: Deps,
 	{ squadId, version }: InputOf<'squad.summary'>,
 ): Promise<OutputOf<'squad.summary'>> {
+	const { document, leftOut, fileName } = summaryOf(memory, deps, { squadId, version })
+	const bytes = await pagesOf(memory, deps, squadId, document)
+	return { pdf: pdfOf(bytes, fileName), leftOut }
+}
+/** The same as one accessible page; what was given out is kept with its bytes, as its PDF is. */
+export async function summaryPage(
+	memory: Needs,
+	deps: Deps,
+	{ squadId, version }: InputOf<'squad.summaryPage'>,
+): Promise<OutputOf<'squad.summaryPage'>> {
+	const { document, leftOut, fileName } = summaryOf(memory, deps, { squadId, version })
+	await pagesOf(memory, deps, squadId, document)
+	return { page: pageOf(document, fileName), leftOut }
+}
+function summaryOf(
+	memory: Needs,
+	deps: Deps,
+	{ squadId, version }: InputOf<'squad.summary'>,
+): Summary & { fileName: string } {
 	memory.clinic.needLetterhead()
 	const board = openSquad(memory, deps, { squadId })
-	const { document, leftOut } =
+	const summary =
 		version === 'club' ? forClub(memory, deps, board) : forClinician(memory, deps, board)
-	const bytes = await pagesOf(memory, deps, squadId, document)
-	return { pdf: pdfOf(bytes, `squad-${board.day}-${version}.pdf`), leftOut }
+	return { ...summary, fileName: `squad-${board.day}-${version}.pdf` }
 }
 /** A summary that says the same as one that was given out is that one; a new one is kept. */
 async function pagesOf(

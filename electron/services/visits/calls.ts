@@ -3,7 +3,7 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { amendVisit, openDraft } from './drafts.ts'
 import { addNote, countersign, markInError, visitHistory } from './notes.ts'
-import { accessiblePage } from './page.ts'
+import { accessiblePage, sheetPage } from './page.ts'
 import { handedOver, openReport } from './reports.ts'
 import { lookAtDraft, saveDraft } from './saving.ts'
 import { openSheet } from './sheet.ts'
@@ -28,6 +28,7 @@ export const visitCalls = (memory: Needs, deps: Deps) =>
 		'visits.countersign': (input) => countersign(memory, deps, input),
 		'reports.open': (input) => openReport(memory, deps, input),
 		'reports.page': (input) => accessiblePage(memory, deps, input),
+		'reports.sheetPage': (input) => sheetPage(deps, input),
 		'reports.sheet': (input) => openSheet(deps, input),
 		'reports.handedOver': (input) => handedOver(deps, input),
 	}) satisfies Partial<Handlers>

@@ -2,6 +2,7 @@
 import { randomUUID } from 'node:crypto'
 import type { DocumentValue, GivenKind } from '../../../shared/desk/visits/kept-pages.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
+import type { KeptDocument } from '../../../shared/engine/report/kept/form.ts'
 import { keptForm } from '../../../shared/engine/report/kept/keep.ts'
 import type { PlayerIds } from '../players/memory.ts'
 import { readCards } from '../records/cards.ts'
@@ -20,6 +21,8 @@ interface Wanted {
 /** A page as it was given out, or kept at signing. */
 export interface Given {
 	bytes: Uint8Array
+	/** what it was drawn from, as it was kept */
+	document: KeptDocument | undefined
 	/** ISO moment of its making */
 	at: string
 }
@@ -35,7 +38,7 @@ function lastOf(deps: Deps, cards: readonly OpenCard[], { kind, from }: Wanted) 
 	return undefined
 }
 const givenOf = (stored: StoredDocument | undefined): Given | undefined =>
-	stored && { bytes: stored.bytes, at: stored.value.at }
+	stored && { bytes: stored.bytes, document: stored.value.document, at: stored.value.at }
 
 function lastAbout(players: PlayerIds, deps: Deps, playerId: string, wanted: Wanted) {
 	const cards = players.idsOf(playerId).flatMap((id) => deps.store.cardsAbout('document', id))
@@ -82,7 +85,9 @@ function readPage({ openRecord }: Deps, record: string, kind: GivenKind): Given 
 		const { at, value } = openRecord('report', record)
 		const page = value.further?.find((one) => one.kind === kind)
 		const bytes = Buffer.from(page?.base64 ?? '', 'base64')
-		return page && sha256Of(bytes) === page.sha256 ? { bytes, at } : undefined
+		return page && sha256Of(bytes) === page.sha256
+			? { bytes, document: page.document, at }
+			: undefined
 	} catch (error) {
 		if (error instanceof Refusal) return undefined
 		throw error

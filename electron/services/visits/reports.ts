@@ -9,7 +9,7 @@ import { Refusal } from '../records/refusal.ts'
 import { hasNote } from './notes.ts'
 import { keepFromReception } from './private-pages.ts'
 import { readVisit, type VisitVersion } from './reading.ts'
-import { signedPage } from './signed-pages.ts'
+import { type Signed, signedPage } from './signed-pages.ts'
 import { latest, versionsOf } from './visits.ts'
 
 /** What a report says of an amendment: its version, and what differs from the version before. */
@@ -39,16 +39,26 @@ export function openReport(
 	deps: Deps,
 	{ visitId, version }: InputOf<'reports.open'>,
 ): OutputOf<'reports.open'> {
-	const versions = versionsOf(deps, visitId)
-	const wanted = versionWanted(versions, version)
-	const signed = { record: wanted.record, visit: readVisit(deps, wanted) }
+	const { signed, suffix } = versionAsked(deps, visitId, version)
 	keepFromReception(memory, 'player', signed.visit)
 	const { bytes, sha256, fileName } = need(signedPage(deps, signed, 'player'), 'the report')
-	const versioned = fileName.replace(/\.pdf$/, `-version-${wanted.card.version}.pdf`)
 	return {
 		base64: Buffer.from(bytes).toString('base64'),
 		sha256,
-		fileName: wanted === versions.at(-1) ? fileName : versioned,
+		fileName: fileName.replace(/\.pdf$/, `${suffix}.pdf`),
+	}
+}
+/** A version of a visit, the latest unless named, and what names it in a file's name. */
+export function versionAsked(
+	deps: Deps,
+	visitId: string,
+	version: number | undefined,
+): { signed: Signed; suffix: string } {
+	const versions = versionsOf(deps, visitId)
+	const wanted = versionWanted(versions, version)
+	return {
+		signed: { record: wanted.record, visit: readVisit(deps, wanted) },
+		suffix: wanted === versions.at(-1) ? '' : `-version-${wanted.card.version}`,
 	}
 }
 function versionWanted(

@@ -2,8 +2,10 @@
 import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
 import { Fragment, useId, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
+import { call } from '../../host.ts'
 import { useHost } from '../../query.ts'
 import { Answered } from '../Answered.tsx'
+import { SavePage } from '../SavePage.tsx'
 import { useFileUrl } from '../useFileUrl.ts'
 
 type Sheet = NonNullable<OutputOf<'reports.sheet'>['sheet']>
@@ -12,21 +14,24 @@ export function SignedSheet({ visitId }: { visitId: string }) {
 	const answer = useHost('reports.sheet', { visitId })
 	return (
 		<Answered of={answer} what="the sheet for the appointment">
-			{({ sheet }) => <KeptSheet sheet={sheet} />}
+			{({ sheet }) => <KeptSheet sheet={sheet} visitId={visitId} />}
 		</Answered>
 	)
 }
+interface OfVisit {
+	visitId: string
+}
 /** @param sheet undefined where the visit was signed before sheets were kept */
-export const KeptSheet = ({ sheet }: { sheet: Sheet | undefined }) =>
+export const KeptSheet = ({ sheet, visitId }: OfVisit & { sheet: Sheet | undefined }) =>
 	sheet ? (
-		<Kept sheet={sheet} />
+		<Kept sheet={sheet} visitId={visitId} />
 	) : (
 		<Typography color="text.secondary">
 			No sheet was kept: this visit was signed before sheets were. Its report and its entries are
 			there as they were signed.
 		</Typography>
 	)
-function Kept({ sheet: { pdf, held, facts } }: { sheet: Sheet }) {
+function Kept({ sheet: { pdf, held, facts }, visitId }: OfVisit & { sheet: Sheet }) {
 	const id = useId()
 	const [open, setOpen] = useState(false)
 	return (
@@ -41,7 +46,7 @@ function Kept({ sheet: { pdf, held, facts } }: { sheet: Sheet }) {
 			</Stack>
 			{held && <Alert severity="error">{held}</Alert>}
 			<InShort facts={facts} />
-			{open && <Opened pdf={pdf} />}
+			{open && <Opened pdf={pdf} visitId={visitId} />}
 		</Box>
 	)
 }
@@ -69,13 +74,13 @@ const InShort = ({ facts }: Pick<Sheet, 'facts'>) =>
 		</Box>
 	)
 /** Its pages as they were drawn, to be looked at, printed and saved. */
-function Opened({ pdf: { base64, fileName } }: Pick<Sheet, 'pdf'>) {
+function Opened({ pdf: { base64, fileName }, visitId }: OfVisit & Pick<Sheet, 'pdf'>) {
 	const url = useFileUrl(base64)
 	const frame = useRef<HTMLIFrameElement>(null)
 	if (!url) return null
 	return (
 		<>
-			<Stack direction="row" useFlexGap sx={{ alignItems: 'center', gap: 2 }}>
+			<Stack direction="row" useFlexGap sx={{ alignItems: 'center', flexWrap: 'wrap', gap: 2 }}>
 				<Button variant="outlined" onClick={() => frame.current?.contentWindow?.print()}>
 					Print the sheet
 				</Button>
@@ -86,6 +91,10 @@ function Opened({ pdf: { base64, fileName } }: Pick<Sheet, 'pdf'>) {
 				>
 					Save a copy of the sheet
 				</Link>
+				<SavePage
+					label="Save the sheet as a page for a screen reader"
+					ask={() => call('reports.sheetPage', { visitId })}
+				/>
 			</Stack>
 			<Box
 				component="iframe"

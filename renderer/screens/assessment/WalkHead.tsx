@@ -6,6 +6,8 @@ import { Box, Button, Typography } from '@mui/material'
 import type { Assessment } from '../../../shared/engine/findings/assessment.ts'
 import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
+import { otherLanguages, type Speaking } from '../../../shared/engine/visit/languages.ts'
+import { languageName } from '../../../shared/engine/words/en/languages.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import { gateInFew } from './gateWords.ts'
 import { broad, narrow } from './narrow.ts'
@@ -76,6 +78,7 @@ function Who({ open, assessment, signed, goTo }: WalkHeadProps) {
 			<Typography variant="body2" color="text.secondary" sx={{ flex: 'none' }}>
 				visit {dayInWords(visitDate)}
 			</Typography>
+			<Languages player={player} />
 			{amends && (
 				<Typography
 					variant="body2"
@@ -105,6 +108,19 @@ function Who({ open, assessment, signed, goTo }: WalkHeadProps) {
 				{signed ? 'Signed' : saved.says}
 			</Typography>
 		</Box>
+	)
+}
+/** In which languages to speak, where it is not that of the papers alone. */
+function Languages({ player }: { player: Speaking }) {
+	const { player: own, guardian } = otherLanguages(player)
+	if (!own && !guardian) return null
+	const theirs =
+		guardian && guardian !== own ? `guardian prefers ${languageName(guardian)}` : undefined
+	const says = [own && `prefers ${languageName(own)}`, theirs].filter(Boolean).join(', ')
+	return (
+		<Typography variant="body2" title={says} sx={{ ...cut, flex: '0 1 auto', fontWeight: 600 }}>
+			{says}
+		</Typography>
 	)
 }
 /** Quiet where nothing is held; not to be missed where something is. It leads to the gate. */

@@ -65,6 +65,9 @@ const confirm =
 	() =>
 		change('outbox.confirm', { itemId, what, note })
 
+/** A page can carry no password, and no mail goes with one. */
+const isByHand = ({ channel, protection }: OutboxView): boolean =>
+	(channel === 'print' || channel === 'hand-over') && protection !== 'password'
 /** Ready: it is given out, noted as gone, or called back. */
 function whenReady(writing: Writing): Offer[] {
 	const { item, note } = writing
@@ -81,6 +84,15 @@ function whenReady(writing: Writing): Offer[] {
 			},
 			done: saved,
 			main: true,
+		},
+		{
+			label: 'Save as a page for a screen reader',
+			when: ready && isByHand(item),
+			work: async () => {
+				const file = await change('outbox.take', { itemId, asPage: true })
+				saveBytes(file.base64, file.fileName, file.mediaType)
+			},
+			done: saved,
 		},
 		{
 			label: left,

@@ -148,10 +148,13 @@ export function FindingStates() {
 						name: 'before anything can be found',
 						part: <LiveSheet draft={draft} assessment={undefined} earlier={[]} />,
 					},
-					{ name: 'as it was kept, with something held', part: <KeptSheet sheet={keptSheet} /> },
+					{
+						name: 'as it was kept, with something held',
+						part: <KeptSheet sheet={keptSheet} visitId="sample" />,
+					},
 					{
 						name: 'of a visit signed before sheets were kept',
-						part: <KeptSheet sheet={undefined} />,
+						part: <KeptSheet sheet={undefined} visitId="sample" />,
 					},
 				]}
 			/>

@@ -3,12 +3,13 @@ import { Alert, Box, Button, Stack } from '@mui/material'
 import type { KeyboardEvent } from 'react'
 import { isAdultOn } from '../../../shared/engine/facts/age.ts'
 import { sexes } from '../../../shared/engine/visit/terms.ts'
+import { languageNames } from '../../../shared/engine/words/en/languages.ts'
 import { clinicProtocol, loadProtocol } from '../../parts/clinicProtocol.ts'
 import { timeInWords, today } from '../../parts/dates.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { useReading } from '../../query.ts'
-import { guardianPaths, personPaths, titleOf } from './details.ts'
+import { guardianPaths, isLanguage, personPaths, titleOf } from './details.ts'
 import type { PlayerForm } from './usePlayerForm.ts'
 
 const types: Record<string, string> = {
@@ -61,6 +62,7 @@ export function DetailsForm({ typed, isNew, takesFocus, since, save, close }: De
 			error={typed.wrong[path]}
 			hint={typed.asked[path]}
 			options={path === 'sex' ? sexes : undefined}
+			offers={isLanguage(path) ? languageNames : undefined}
 			focus={takesFocus && path === 'givenName'}
 			set={(value) => typed.put(path, value)}
 		/>

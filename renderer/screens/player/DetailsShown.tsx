@@ -1,6 +1,7 @@
 /** The details of a player as they are saved, to be read. */
 import { Alert, Typography } from '@mui/material'
 import { nameProblems } from '../../../shared/engine/visit/names.ts'
+import { languageName } from '../../../shared/engine/words/en/languages.ts'
 import { fullPaperName } from '../../../shared/engine/words/names.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Panel } from '../../parts/panels.tsx'
@@ -18,11 +19,13 @@ function Unprintable({ player }: { player: Player }) {
 	)
 }
 export function DetailsShown({ player }: { player: Player }) {
-	const { birthDate, sex, club, email, phone, latinName, guardian } = player
+	const { birthDate, sex, club, email, phone, latinName, guardian, preferredLanguage } = player
+	const ofGuardian = guardian?.preferredLanguage
 	const facts: [string, string | null | undefined][] = [
 		['Born', dayInWords(birthDate)],
 		['Sex', sex],
 		['On paper', latinName && fullPaperName(player)],
+		['Preferred language', preferredLanguage && languageName(preferredLanguage)],
 		['Club', club],
 		['E-mail', email],
 		['Phone', phone],
@@ -30,6 +33,7 @@ export function DetailsShown({ player }: { player: Player }) {
 		['On paper', guardian?.latinName],
 		['Guardian e-mail', guardian?.email],
 		['Guardian phone', guardian?.phone],
+		['Guardian prefers', ofGuardian && languageName(ofGuardian)],
 	]
 	const known = facts.flatMap(([name, says]): [string, string][] => (says ? [[name, says]] : []))
 	return (

@@ -3,6 +3,7 @@ import { Button } from '@mui/material'
 import { type ReactNode, type Ref, useEffect, useRef } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
+import { languageName } from '../../../shared/engine/words/en/languages.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { goTo } from '../../parts/goTo.ts'
@@ -11,12 +12,24 @@ import type { Player } from './details.ts'
 
 type Draft = OutputOf<'players.open'>['drafts'][number]
 
-const who = ({ birthDate, sex, club }: Player): string =>
-	[`Born ${dayInWords(birthDate)}`, `${ageYears(birthDate, today())} years`, sex, club]
+const prefers = (tag: string | undefined): string => (tag ? `prefers ${languageName(tag)}` : '')
+const who = ({ birthDate, sex, club, preferredLanguage }: Player): string =>
+	[
+		`Born ${dayInWords(birthDate)}`,
+		`${ageYears(birthDate, today())} years`,
+		sex,
+		club,
+		prefers(preferredLanguage),
+	]
 		.filter(Boolean)
 		.join(', ')
-const guardianWords = ({ name, relation, phone }: NonNullable<Player['guardian']>): string =>
-	[`Guardian ${name}`, relation, phone].filter(Boolean).join(', ')
+const guardianWords = ({
+	name,
+	relation,
+	phone,
+	preferredLanguage,
+}: NonNullable<Player['guardian']>): string =>
+	[`Guardian ${name}`, relation, phone, prefers(preferredLanguage)].filter(Boolean).join(', ')
 
 function wayOn(draft: Draft | undefined): string {
 	if (!draft) return 'Start assessment'

@@ -1,11 +1,13 @@
 /** One report as it was signed, on the page. */
 import { Box, Button, Link, Paper, Stack, Typography } from '@mui/material'
 import { useEffect, useRef } from 'react'
+import { call } from '../../host.ts'
+import { SavePage } from '../../parts/SavePage.tsx'
 import type { Reports, ShownReport } from './useReports.ts'
 
 export function ReportPane({
-	shown: { visitId, title, url, fileName },
-	reports: { close, savePage },
+	shown: { visitId, version, title, url, fileName },
+	reports: { close },
 }: {
 	shown: ShownReport
 	reports: Reports
@@ -21,11 +23,7 @@ export function ReportPane({
 				<Typography variant="h2" sx={{ flexGrow: 1 }}>
 					{title}
 				</Typography>
-				{visitId && (
-					<Button variant="outlined" onClick={() => savePage(visitId)}>
-						Save as a page for a screen reader
-					</Button>
-				)}
+				<SavePage ask={() => call('reports.page', { visitId, version })} />
 				<Link
 					href={url}
 					download={fileName}

@@ -5,6 +5,7 @@ import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import { hasOtherLetters, nameProblemsIn, tidyName } from '../../../shared/engine/visit/names.ts'
 import type { Problem } from '../../../shared/engine/visit/problems.ts'
 import { playerSchema } from '../../../shared/engine/visit/visit.ts'
+import { languageEntry, languageTyped } from '../../../shared/engine/words/en/languages.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { issueWords } from '../../parts/form.tsx'
 
@@ -21,6 +22,7 @@ const allPersonPaths = [
 	'club',
 	'email',
 	'phone',
+	'preferredLanguage',
 ] as const
 const allGuardianPaths = [
 	'guardian.name',
@@ -28,8 +30,11 @@ const allGuardianPaths = [
 	'guardian.relation',
 	'guardian.email',
 	'guardian.phone',
+	'guardian.preferredLanguage',
 ] as const
 export const paths: readonly string[] = [...allPersonPaths, ...allGuardianPaths]
+/** Typed and shown by its name, kept as its tag. */
+export const isLanguage = (path: string): boolean => path.endsWith('preferredLanguage')
 export const titleOf = (path: string) => fieldMeta(playerSchema, path).title
 
 const isFilled = (form: Form, path: string): boolean => Boolean(form[path]?.trim())
@@ -54,15 +59,16 @@ function leavesOf(part: object, before: string): [path: string, text: string][] 
 		const path = `${before}${key}`
 		return value !== null && typeof value === 'object'
 			? leavesOf(value, `${path}.`)
-			: [[path, String(value ?? '')]]
+			: [[path, isLanguage(path) ? languageEntry(String(value)) : String(value ?? '')]]
 	})
 }
 /** Texts by their paths as the groups of the visit file; what is empty is left out. */
 function groupsOf(form: Form): Record<string, unknown> {
 	const whole: Record<string, unknown> = {}
 	for (const path of paths) {
-		const text = form[path]?.trim()
-		if (!text) continue
+		const typed = form[path]?.trim()
+		if (!typed) continue
+		const text = isLanguage(path) ? (languageTyped(typed) ?? typed) : typed
 		const [key = '', inner] = path.split('.')
 		if (inner === undefined) whole[key] = text
 		else whole[key] = { ...(whole[key] as object | undefined), [inner]: text }
@@ -86,6 +92,18 @@ function birthWords(form: Form, today: string): string | undefined {
 		? `${said} is still to come. Check the year.`
 		: `${said} is more than ${mostYears} years ago. Check the year.`
 }
+function languageWords(form: Form): Record<string, string> {
+	const unknown = paths.filter(
+		(path) => isLanguage(path) && isFilled(form, path) && !languageTyped(form[path] ?? ''),
+	)
+	return Object.fromEntries(
+		unknown.map((path) => [
+			path,
+			`${titleOf(path)} ${form[path]?.trim()} is not on the list. Choose one of the list, or write ` +
+				'its code of ISO 639 such as ar.',
+		]),
+	)
+}
 /** What cannot stand as it is typed now, by field: told at once. @param today YYYY-MM-DD */
 export function entryProblems(form: Form, today: string): Record<string, string> {
 	const names = nameProblemsIn((path) => tidyName(form[path] ?? ''))
@@ -98,6 +116,7 @@ export function entryProblems(form: Form, today: string): Record<string, string>
 			}),
 		),
 		...(birth !== undefined && { birthDate: birth }),
+		...languageWords(form),
 	}
 }
 /** Questions about what can stand, by field. */
@@ -122,5 +141,5 @@ export function readForm(
 		const path = issue.path.join('.')
 		problems[path] ??= issueWords(titleOf(path), form[path] ?? '', issue)
 	}
-	return { player: read.data, problems: { ...entryProblems(form, today), ...problems } }
+	return { player: read.data, problems: { ...problems, ...entryProblems(form, today) } }
 }

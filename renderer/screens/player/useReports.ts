@@ -1,15 +1,16 @@
-/** The report of a visit on the page, and the same as a page for a screen reader. */
+/** The report of a visit on the page. */
 import { useCallback, useEffect, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { dayInWords } from '../../parts/dates.ts'
-import { saveText, urlOf } from '../../parts/files.ts'
+import { urlOf } from '../../parts/files.ts'
 import { useHostAction } from '../../query.ts'
 
 type SignedLine = OutputOf<'players.open'>['visits'][number]
 export interface ShownReport {
-	/** where it is the latest report: its visit */
-	visitId: string | undefined
+	visitId: string
+	/** an earlier version; absent: the latest */
+	version: number | undefined
 	title: string
 	url: string
 	fileName: string
@@ -21,8 +22,6 @@ export interface Reports {
 	/** @param version an earlier version; without it the latest */
 	open: (visit: SignedLine, version?: number) => void
 	close: () => void
-	/** saves the latest report as a page for a screen reader */
-	savePage: (visitId: string) => void
 }
 export function useReports(): Reports {
 	const [shown, setShown] = useState<ShownReport>()
@@ -34,7 +33,8 @@ export function useReports(): Reports {
 				const { base64, fileName } = await call('reports.open', { visitId, version })
 				const which = version === undefined ? '' : `, version ${version}`
 				setShown({
-					visitId: version === undefined ? visitId : undefined,
+					visitId,
+					version,
 					title: `Report of ${dayInWords(visitDate)}${which}`,
 					url: urlOf(base64),
 					fileName,
@@ -43,11 +43,5 @@ export function useReports(): Reports {
 			}),
 		[run],
 	)
-	const savePage = (visitId: string) =>
-		run(async () => {
-			const { html, fileName } = await call('reports.page', { visitId })
-			saveText(html, fileName, 'text/html')
-			return ''
-		})
-	return { shown, says, open, close: () => setShown(undefined), savePage }
+	return { shown, says, open, close: () => setShown(undefined) }
 }

@@ -4,6 +4,7 @@ import { useState } from 'react'
 import type { InputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { saveText } from '../../parts/files.ts'
+import { SavePage } from '../../parts/SavePage.tsx'
 import { useFileUrl } from '../../parts/useFileUrl.ts'
 import type { Told } from './useTold.ts'
 
@@ -18,8 +19,7 @@ const sheets: readonly Sheet[] = [
 	{ paper: 'pocket', button: 'Pocket table', title: 'Pocket table' },
 ]
 /** A sheet that was made. */
-interface Page {
-	title: string
+interface Page extends Pick<Sheet, 'paper' | 'title'> {
 	fileName: string
 	base64: string
 }
@@ -45,7 +45,7 @@ export function GiveOut({ playerId, offered, allSaved, told }: GiveOutProps) {
 	const show = ({ paper, title }: Sheet) =>
 		make(async () => {
 			const { base64, fileName } = await call('season.chart', { playerId, paper })
-			setPage({ title, fileName, base64 })
+			setPage({ paper, title, fileName, base64 })
 		})
 	const calendar = () =>
 		make(async () => {
@@ -67,23 +67,29 @@ export function GiveOut({ playerId, offered, allSaved, told }: GiveOutProps) {
 					</Button>
 				</Box>
 			)}
-			{page && <PageShown page={page} close={() => setPage(undefined)} />}
+			{page && <PageShown playerId={playerId} page={page} close={() => setPage(undefined)} />}
 		</>
 	)
 }
 
-function PageShown({ page, close }: { page: Page; close: () => void }) {
-	const { title, fileName, base64 } = page
+interface PageShownProps {
+	playerId: string
+	page: Page
+	close: () => void
+}
+function PageShown({ playerId, page, close }: PageShownProps) {
+	const { paper, title, fileName, base64 } = page
 	const url = useFileUrl(base64)
 	return (
 		<Paper variant="outlined" sx={{ p: 2 }}>
-			<Box sx={{ display: 'flex', gap: 1, alignItems: 'center', mb: 1 }}>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1, alignItems: 'center', mb: 1 }}>
 				<Typography variant="h2" sx={{ flexGrow: 1 }}>
 					{title}
 				</Typography>
 				<Button href={url} download={fileName}>
 					Save PDF
 				</Button>
+				<SavePage ask={() => call('season.page', { playerId, paper })} />
 				<Button onClick={close}>Close</Button>
 			</Box>
 			{url && (

@@ -3,7 +3,7 @@ import { Alert, Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
-import { saveBytes } from '../../parts/files.ts'
+import { saveBytes, saveText } from '../../parts/files.ts'
 import { Field, Form, Outcome } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel } from '../../parts/panels.tsx'
@@ -116,6 +116,11 @@ interface SummariesProps {
 	some: boolean
 	action: HostAction
 }
+const summaries = [
+	{ version: 'clinician', label: 'Summary for the clinician', ofSigned: false },
+	// the club is told of signed players only
+	{ version: 'club', label: 'Summary for the club', ofSigned: true },
+] as const
 function Summaries({ squadId, lead, some, action }: SummariesProps) {
 	const [leftOut, setLeftOut] = useState<string[]>([])
 	const summary = (version: 'club' | 'clinician') =>
@@ -125,20 +130,26 @@ function Summaries({ squadId, lead, some, action }: SummariesProps) {
 			saveBytes(answer.pdf.base64, answer.pdf.fileName)
 			return `${answer.pdf.fileName} was made.`
 		})
+	const asPage = (version: 'club' | 'clinician') =>
+		action.run(async () => {
+			const answer = await call('squad.summaryPage', { squadId, version })
+			setLeftOut(answer.leftOut)
+			saveText(answer.page.html, answer.page.fileName, 'text/html')
+			return `${answer.page.fileName} was made.`
+		})
+	const offered = lead ? summaries.filter(({ ofSigned }) => some || !ofSigned) : []
 	return (
 		<>
-			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
-				{lead && (
-					<Button variant="outlined" disabled={action.busy} onClick={() => summary('clinician')}>
-						Summary for the clinician
+			{offered.map(({ version, label }) => (
+				<Box key={version} sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
+					<Button variant="outlined" disabled={action.busy} onClick={() => summary(version)}>
+						{label}
 					</Button>
-				)}
-				{lead && some && (
-					<Button variant="outlined" disabled={action.busy} onClick={() => summary('club')}>
-						Summary for the club
+					<Button disabled={action.busy} onClick={() => asPage(version)}>
+						{label} as a page for a screen reader
 					</Button>
-				)}
-			</Box>
+				</Box>
+			))}
 			<Outcome of={action} />
 			{leftOut.length > 0 && (
 				<Alert severity="info">

@@ -122,7 +122,15 @@ export const outboxCalls = {
 	),
 	'outbox.back': call(z.strictObject({ itemId: id, reason }), nothing, desk),
 	/** The bytes for the printer, the hand or the mail program. */
-	'outbox.take': call(item, file, desk),
+	'outbox.take': call(
+		z.strictObject({
+			itemId: id,
+			/** one page for a screen reader in place of the PDF; of what is printed or handed over */
+			asPage: z.boolean().optional(),
+		}),
+		file,
+		desk,
+	),
 	'outbox.confirm': call(
 		z.strictObject({
 			itemId: id,

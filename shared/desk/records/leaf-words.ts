@@ -1,6 +1,7 @@
 /** A value of a signed visit as it is read there: terms as words, and what is kept by its id. */
 import { termWords } from '../../engine/visit/terms.ts'
 import { coreQuestionNames, signInWords } from '../../engine/words/en/gate.ts'
+import { languageName } from '../../engine/words/en/languages.ts'
 import { metaOf, valueWords } from './told.ts'
 
 /** What a number without a unit of its own is called in the schema. */
@@ -14,6 +15,7 @@ function nameOfId(path: string, id: string): string | undefined {
 export function leafWords(path: string, value: unknown): string {
 	const meta = metaOf(path)
 	if (typeof value === 'string') {
+		if (path.endsWith('preferredLanguage')) return languageName(value)
 		const name = nameOfId(path, value)
 		if (name !== undefined) return name
 		if (meta?.kind === 'choice') return termWords(value)

@@ -10,6 +10,7 @@ import { fieldMeta } from '../../engine/visit/field-meta.ts'
 import { privateTopicAt } from '../../engine/visit/private.ts'
 import { termWords } from '../../engine/visit/terms.ts'
 import { visitSchema } from '../../engine/visit/visit.ts'
+import { hasLanguageName, languageName } from '../../engine/words/en/languages.ts'
 import { type Difference, differences, notThere } from './amendment.ts'
 
 type Loose = Record<string, unknown>
@@ -153,9 +154,16 @@ const wordsById: Readonly<Record<string, (item: Loose) => string>> = {
 	'decisions.answers': wordsOfAnswer,
 	'assessment.findings': (finding) => String(finding.says),
 }
+/** A language by its name; what is none (nothing stood there) is left as it is. */
+const languageShown = (text: string): string => {
+	const tag = text.replaceAll('"', '')
+	return hasLanguageName(tag) ? languageName(tag) : text
+}
 /** What stood, in words; of a safeguarding note only that it changed. */
 const toldValue = (path: string, text: string): string =>
-	privateTopicAt(path) === 'safeguarding' ? 'not shown here' : shown(text)
+	privateTopicAt(path) === 'safeguarding'
+		? 'not shown here'
+		: shown(path.endsWith('preferredLanguage') ? languageShown(text) : text)
 /**
  * Differences in words; the tick for consent is set anew for each version and is no difference, nor
  * is what a decision was about. Of the results only the findings are told.

@@ -6,7 +6,7 @@ import type { ImportPreview } from '../../engine/season/preview.ts'
 import { patternSchema, seasonSchema } from '../../engine/visit/visit.ts'
 import { statementSchema } from '../../engine/words/stated.ts'
 import { call, treating } from '../workplace/call.ts'
-import { id, pdf } from '../workplace/shapes.ts'
+import { id, page, pdf } from '../workplace/shapes.ts'
 import { changesSchema } from './season-record.ts'
 
 export const seasonCalls = {
@@ -120,6 +120,12 @@ export const seasonCalls = {
 	'season.chart': call(
 		z.strictObject({ playerId: id, paper: z.enum(['A4', 'A3', 'pocket']) }),
 		pdf,
+		treating,
+	),
+	/** The same as one page for a screen reader. */
+	'season.page': call(
+		z.strictObject({ playerId: id, paper: z.enum(['A4', 'A3', 'pocket']) }),
+		page,
 		treating,
 	),
 	'season.ics': call(

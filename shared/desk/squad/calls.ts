@@ -2,7 +2,7 @@
 import { z } from 'zod'
 import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { call, clinicians, desk, staff } from '../workplace/call.ts'
-import { filePath, id, nothing, pdf } from '../workplace/shapes.ts'
+import { filePath, id, nothing, page, pdf } from '../workplace/shapes.ts'
 import { type BoardRow, presences } from './board.ts'
 import { stationIds } from './stations.ts'
 
@@ -123,6 +123,12 @@ export const squadCalls = {
 	'squad.summary': call(
 		z.strictObject({ squadId: id, version: z.enum(['club', 'clinician']) }),
 		z.strictObject({ pdf, leftOut: z.array(z.string()) }),
+		clinicians,
+	),
+	/** The same as one page for a screen reader. */
+	'squad.summaryPage': call(
+		z.strictObject({ squadId: id, version: z.enum(['club', 'clinician']) }),
+		z.strictObject({ page, leftOut: z.array(z.string()) }),
 		clinicians,
 	),
 } as const

@@ -11,6 +11,8 @@ export type Column =
 	| 'latinGuardian'
 	| 'guardianEmail'
 	| 'guardianPhone'
+	| 'language'
+	| 'guardianLanguage'
 	| 'consents'
 /** Headings as they come, in lower case without spaces. */
 export const headings: Record<string, Column> = {
@@ -44,6 +46,11 @@ export const headings: Record<string, Column> = {
 	parentemail: 'guardianEmail',
 	guardianphone: 'guardianPhone',
 	parentphone: 'guardianPhone',
+	language: 'language',
+	preferredlanguage: 'language',
+	guardianlanguage: 'guardianLanguage',
+	guardianpreferredlanguage: 'guardianLanguage',
+	preferredlanguageoftheguardian: 'guardianLanguage',
 	consents: 'consents',
 	consent: 'consents',
 }
@@ -56,4 +63,6 @@ export const columnOf: Readonly<Record<string, Column>> = {
 	'player.latinName.familyName': 'latinFamilyName',
 	'player.guardian.name': 'guardian',
 	'player.guardian.latinName': 'latinGuardian',
+	'player.preferredLanguage': 'language',
+	'player.guardian.preferredLanguage': 'guardianLanguage',
 }

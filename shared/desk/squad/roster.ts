@@ -8,6 +8,7 @@ import { birthProblems } from '../../engine/visit/birth.ts'
 import { nameProblems, tidyPlayer } from '../../engine/visit/names.ts'
 import { sexes } from '../../engine/visit/terms.ts'
 import { type Player, playerSchema } from '../../engine/visit/visit.ts'
+import { languageTyped } from '../../engine/words/en/languages.ts'
 import { defaultAges, type Purpose, purposeNames, purposes } from '../records/consent.ts'
 import { type Column, columnOf, headings, required } from './roster-columns.ts'
 import { type DayOrder, dayOrderOf, isoOf, type WrongCell } from './roster-dates.ts'
@@ -143,6 +144,8 @@ function readLine(line: Line, reading: Reading): RosterRow | { problems: RosterP
 	const consents = consentsOf(cell('consents'))
 	for (const consent of consents) note('consents', purposeProblem(consent))
 	note('guardian', contactProblem(line))
+	note('language', languageProblem(cell('language')))
+	note('guardianLanguage', languageProblem(cell('guardianLanguage')))
 	if (problems.length === 0) note('guardian', consentProblem(line, consents, iso, reading))
 	if (problems.length > 0) return { problems }
 	const read = playerOf(line, { iso, sex, team: reading.team })
@@ -164,6 +167,7 @@ function playerOf(
 		sex,
 		...(team && { club: team }),
 		...latinNameOf(line),
+		...languageOf(cell('language')),
 		...guardianOf(line),
 	})
 	const columnAt = (path: string): string => columnOf[`player.${path}`] ?? path
@@ -196,6 +200,20 @@ function latinNameOf({ cell }: Line) {
 	const [givenName, familyName] = [cell('latinGivenName'), cell('latinFamilyName')]
 	return givenName || familyName ? { latinName: { givenName, familyName } } : {}
 }
+/** A preferred language of a line, by its name or tag, where it has one. */
+function languageOf(typed: string) {
+	const preferredLanguage = languageTyped(typed)
+	return preferredLanguage === undefined ? {} : { preferredLanguage }
+}
+const languageProblem = (typed: string): WrongCell | undefined =>
+	typed === '' || languageTyped(typed) !== undefined
+		? undefined
+		: {
+				code: 'not-a-term',
+				message:
+					`no such language, given "${typed}", allowed: its English name such as Arabic, or its code ` +
+					'of ISO 639 such as ar',
+			}
 /** Notes the number as given where it can stand. */
 function numberProblem(
 	number: string,
@@ -233,16 +251,17 @@ function guardianOf({ cell }: Line) {
 		guardian: {
 			name,
 			...(latinName && { latinName }),
+			...languageOf(cell('guardianLanguage')),
 			...(email && { email }),
 			...(phone && { phone }),
 		},
 	}
 }
 const contactProblem = ({ cell }: Line): WrongCell | undefined =>
-	!cell('guardian') && (cell('guardianEmail') || cell('guardianPhone'))
+	!cell('guardian') && (cell('guardianEmail') || cell('guardianPhone') || cell('guardianLanguage'))
 		? {
 				code: 'missing',
-				message: `missing, given a contact without a name, allowed: the guardian's name`,
+				message: `missing, given a contact or language without a name, allowed: the guardian's name`,
 			}
 		: undefined
 

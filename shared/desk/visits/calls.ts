@@ -6,7 +6,7 @@ import { decisionsSchema } from '../../engine/visit/decisions.ts'
 import { mostTypedTwice, typedTwiceSchema } from '../../engine/visit/typed-twice.ts'
 import { visitSchema } from '../../engine/visit/visit.ts'
 import { call, clinicians, desk, staff, treating } from '../workplace/call.ts'
-import { id, nothing, pdf, reason } from '../workplace/shapes.ts'
+import { id, nothing, page, pdf, reason } from '../workplace/shapes.ts'
 import { signedPageSchema } from './kept-pages.ts'
 
 /** A draft holds the visit as far as it is valid, and the raw text of fields that are not yet. */
@@ -250,12 +250,17 @@ export const visitCalls = {
 		treating,
 	),
 	/**
-	 * The latest report as one page for a screen reader, from the very description its pages were
-	 * drawn from.
+	 * A report as one page for a screen reader, from the very description its pages were drawn from.
 	 */
 	'reports.page': call(
-		z.strictObject({ visitId: id }),
-		z.strictObject({ html: z.string(), fileName: z.string() }),
+		z.strictObject({
+			visitId: id,
+			/** an earlier version; absent: the latest */
+			version: z.number().int().min(1).optional(),
+		}),
+		page,
 		staff,
 	),
+	/** The same of the sheet for the appointment. */
+	'reports.sheetPage': call(z.strictObject({ visitId: id }), page, treating),
 } as const

@@ -3,6 +3,7 @@
  * is written. Behind a stop only who was told is asked for, so that nobody is kept waiting. Pure.
  */
 import { type Agreement, mayNeverInterpret, parties } from '../visit/agreement.ts'
+import { languagesTold, type Speaking } from '../visit/languages.ts'
 import { type Statement, state } from '../words/statement.ts'
 
 export const agreementPath = 'decisions.agreement'
@@ -14,8 +15,10 @@ export interface AgreementOf {
 	minor: boolean
 	/** Sport is held: only who was told is needed. */
 	urgent: boolean
+	/** Whose preferred languages tell whether it is asked how it was explained. */
+	player: Speaking
 }
-type Reason = (agreement: Agreement, minor: boolean) => AgreementBlock[]
+type Reason = (agreement: Agreement, of: AgreementOf) => AgreementBlock[]
 const block = (path: string, statement: Statement): AgreementBlock[] => [
 	{ path: `${agreementPath}.${path}`, ...statement },
 ]
@@ -50,7 +53,7 @@ const byWhom: Reason = ({ by = {}, guardianName }) => {
 export const decidesAlone = ({ by = {} }: Agreement): boolean =>
 	by.player === true && !by.guardian && !by.other
 /** A minor who decides without an adult, or against one, is judged for competence. */
-const competence: Reason = (agreement, minor) => {
+const competence: Reason = (agreement, { minor }) => {
 	const { competence: { judged, grounds } = {}, playerDisagrees } = agreement
 	const alone = decidesAlone(agreement)
 	if (!minor || !(alone || playerDisagrees)) return []
@@ -60,13 +63,24 @@ const competence: Reason = (agreement, minor) => {
 		? block('by', state('signing.not-competent-alone'))
 		: []
 }
-const interpreter: Reason = ({ interpreter: { need, who, relation, why } = {} }) => {
+const interpreter: Reason = (agreement, { player }) => {
+	const { need, who, relation, why } = agreement.interpreter ?? {}
 	if (need === 'present' && mayNeverInterpret(relation))
 		return block('interpreter', state('signing.interpreter-child'))
 	if (need === 'present' && (isBlank(who) || relation === undefined))
 		return block('interpreter', state('signing.interpreter-unnamed'))
 	return need === 'needed-but-none' && isBlank(why)
 		? block('interpreter', state('signing.interpreter-why'))
+		: howExplained(agreement, player)
+}
+/** Who prefers another language than that of the papers was reached somehow: it is written how. */
+function howExplained(agreement: Agreement, player: Speaking): AgreementBlock[] {
+	const { need, how } = agreement.interpreter ?? {}
+	const languages = languagesTold(agreement, player)
+	if (languages.length === 0) return []
+	if (need === undefined) return block('interpreter', state('signing.language-open', { languages }))
+	return need === 'not-needed' && isBlank(how)
+		? block('interpreter', state('signing.language-how', { languages }))
 		: []
 }
 const chaperone: Reason = ({ chaperone: { offer, name, why } = {} }) => {
@@ -87,11 +101,8 @@ const reasons: readonly Reason[] = [
 	chaperone,
 ]
 /** @returns one reason each, in the order of the form; two of one code at one place stand once */
-export function agreementBlocks(
-	agreement: Agreement = {},
-	{ minor, urgent }: AgreementOf,
-): AgreementBlock[] {
-	const found = (urgent ? inAllHaste : reasons).flatMap((reason) => reason(agreement, minor))
+export function agreementBlocks(agreement: Agreement = {}, of: AgreementOf): AgreementBlock[] {
+	const found = (of.urgent ? inAllHaste : reasons).flatMap((reason) => reason(agreement, of))
 	return found.filter(
 		({ path, code }, at) =>
 			found.findIndex((other) => other.path === path && other.code === code) === at,

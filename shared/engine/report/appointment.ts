@@ -11,6 +11,7 @@ import { priorities } from './appointment/priorities.ts'
 import { frame, nameOf, playsOf, type Section, speakOf, statusOf } from './base.ts'
 import type { LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
+import { preferredInWords } from './language-told.ts'
 import { Notes } from './notes.ts'
 
 /** In the order in which a clinician reads them. */
@@ -22,6 +23,7 @@ export function appointmentSheet(input: ReportInput): LwDocument {
 	const t = speakOf(clinic)
 	const notes = new Notes(t)
 	const { birthDate, sex } = visit.player
+	const languages = preferredInWords(input, t)
 	return {
 		...frame(input, t),
 		title: t('sheet.title'),
@@ -39,6 +41,7 @@ export function appointmentSheet(input: ReportInput): LwDocument {
 				}),
 			],
 			[t('subject.plays'), playsOf(visit, t)],
+			...(languages === '' ? [] : [[t('subject.language'), languages] satisfies [string, string]]),
 			[t('subject.assessed'), dateWords(visit.visitDate)],
 			[t('subject.by'), clinic.clinician.name],
 			[t('subject.status'), statusOf(input, t)],

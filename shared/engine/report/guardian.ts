@@ -12,6 +12,7 @@ import { pairs, untilReview } from './guardian/pairs.ts'
 import type { Part } from './guardian/part.ts'
 import { wearing } from './guardian/wearing.ts'
 import type { ReportInput } from './inputs.ts'
+import { languageLines } from './language-told.ts'
 import { head } from './page-one/head.ts'
 import { held } from './page-one/held.ts'
 import { proposed, toDo } from './page-one/to-do.ts'
@@ -38,6 +39,7 @@ const parts: readonly Part[] = [
 	again,
 	wearing,
 	shared,
+	(input, _reader, t) => languageLines(input, 'guardian', t),
 	signed,
 ]
 

@@ -8,6 +8,7 @@ import { amended, frame, type Section, slimSignature, small, speakOf } from './b
 import type { Block, LwDocument } from './document.ts'
 import { explainedAtEnd } from './explained.ts'
 import type { ReportInput } from './inputs.ts'
+import { languageLines } from './language-told.ts'
 import { Notes } from './notes.ts'
 import { pageOneBlocks, pageOneSubject } from './page-one.ts'
 import { planOf } from './plan-of.ts'
@@ -69,7 +70,7 @@ export function playerReport(input: ReportInput): LwDocument {
 		print: 'reading',
 		slim: true,
 		subject: pageOneSubject(input, t),
-		blocks: [...first, ...rest, ...slimSignature(input, t)],
+		blocks: [...first, ...rest, ...languageLines(input, 'player', t), ...slimSignature(input, t)],
 		notes: notes.list,
 		notesApart: true,
 	}

@@ -28,6 +28,7 @@ import {
 import type { Block, LwDocument } from './document.ts'
 import { doneTold } from './done-told.ts'
 import type { ReportInput } from './inputs.ts'
+import { languageForDoctor } from './language-told.ts'
 import { measuredNumbers } from './measure-table.ts'
 import { medicinesAsked } from './medicines.ts'
 import { Notes } from './notes.ts'
@@ -70,6 +71,7 @@ const summary: Section = (input, _notes, t) => {
 				historyWords(saidConditions(visit), t),
 				medicinesWords(input, t),
 				...interpreterWords(input, t),
+				...languageForDoctor(input, t),
 			].join(' '),
 		),
 	]

@@ -191,6 +191,7 @@ const notAgreed: Reason = ({ visit, assessment, decisions, protocol }) =>
 	agreementBlocks(decisions.agreement, {
 		minor: isMinor(visit, protocol),
 		urgent: gateFirst(assessment),
+		player: visit.player,
 	})
 /** In the order in which the screen lists them. */
 const reasons: readonly Reason[] = [

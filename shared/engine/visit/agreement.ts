@@ -85,6 +85,8 @@ export const agreementSchema = z.strictObject({
 			way: choice('Interpreter took part', interpreterWays).optional(),
 			relation: choice('Who the interpreter is', interpreterRelations).optional(),
 			why: text('Why there was no interpreter', 300).optional(),
+			/** Asked where the preferred language is another than that of the papers. Printed. */
+			how: text('How it was explained without an interpreter', 300).optional(),
 		})
 		.optional(),
 	chaperone: z

@@ -73,6 +73,15 @@ export const nameProblemsIn = (at: (path: string) => string): Problem[] =>
 		const { letters } = fault
 		return [problemOf(where, fault.code, name, { letters, isSpelt: latin !== undefined })]
 	})
+/** The same of other names that pages print as they are, by the path of their field. */
+export const paperNameProblems = (names: Readonly<Record<string, string | undefined>>): Problem[] =>
+	Object.entries(names).flatMap(([path, name = '']) => {
+		const fault = nameFault(name)
+		if (!fault) return []
+		return fault.code === 'not-in-a-name'
+			? [problemOf(path, fault.code, name, { sign: fault.sign })]
+			: [problemOf(path, fault.code, name, { letters: fault.letters, isSpelt: false })]
+	})
 /** The same of a player's details. */
 export const nameProblems = (player: Player): Problem[] =>
 	nameProblemsIn((path) => {

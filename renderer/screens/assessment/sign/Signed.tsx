@@ -1,6 +1,8 @@
 /** After the signature: the sheet, the report saved or printed, and where to go next. */
 import { Alert, Box, Button, Stack } from '@mui/material'
 import { type ReactNode, useEffect, useRef } from 'react'
+import { call } from '../../../host.ts'
+import { SavePage } from '../../../parts/SavePage.tsx'
 import { SignedSheet } from '../../../parts/sheet/SignedSheet.tsx'
 import { twoColumns } from './columns.ts'
 import type { SigningState } from './useSigning.ts'
@@ -67,6 +69,7 @@ function OfReport({ signing, print }: Pick<SignedProps, 'signing' | 'print'>) {
 			<Button variant="outlined" disabled={!page} onClick={print}>
 				Print
 			</Button>
+			<SavePage ask={() => call('reports.page', { visitId })} />
 		</>
 	)
 }

@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import { emailAddress } from '../../plain/bounded.ts'
 import { choice, isoDate, text } from '../fields.ts'
+import { languageTag } from '../languages.ts'
 import { sexes } from '../terms.ts'
 
 const email = (title: string) => emailAddress().nullable().optional().meta({ title })
@@ -26,9 +27,13 @@ export const playerSchema = z.strictObject({
 			relation: text('Relation', 60).optional(),
 			email: email('Guardian e-mail'),
 			phone: text('Guardian phone', 40).optional(),
+			/** Where it is another than the player's. */
+			preferredLanguage: languageTag('Preferred language of the guardian').optional(),
 		})
 		.optional(),
 	email: email('E-mail'),
 	phone: text('Phone', 40).optional(),
+	/** In which the player wants things explained; which language the papers are in is another thing. */
+	preferredLanguage: languageTag('Preferred language').optional(),
 })
 export type Player = z.infer<typeof playerSchema>

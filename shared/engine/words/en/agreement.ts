@@ -102,15 +102,18 @@ const byWords: Part = ({ by = {}, guardianName }) =>
 const disagreesWords: Part = ({ playerDisagrees }) => (playerDisagrees ? 'yes' : '')
 const competenceSaid: Part = ({ competence: { judged, grounds } = {} }) =>
 	joined(judged && competenceWords[judged], grounds)
-const interpreterSaid: Part = ({ interpreter: { need, language, who, way, relation, why } = {} }) =>
-	joined(
+const interpreterSaid: Part = ({ interpreter = {} }) => {
+	const { need, language, who, way, relation, why, how } = interpreter
+	return joined(
 		need && interpreterNeedWords[need],
 		language,
 		need === 'present' ? who : undefined,
 		need === 'present' && relation ? interpreterRelationWords[relation] : undefined,
 		need === 'present' && way ? interpreterWayWords[way] : undefined,
 		need === 'needed-but-none' ? why : undefined,
+		need === 'not-needed' ? how : undefined,
 	)
+}
 const chaperoneSaid: Part = ({ chaperone: { offer, name, why } = {} }) =>
 	joined(
 		offer && chaperoneWords[offer],

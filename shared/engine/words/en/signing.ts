@@ -5,6 +5,7 @@ import { privateTopicAt } from '../../visit/private.ts'
 import { sentence } from '../sentence.ts'
 import { amount, listed } from './format.ts'
 import { coreQuestionNames } from './gate.ts'
+import { languageName } from './languages.ts'
 import { questionName } from './question-names.ts'
 import { actionWords } from './terms.table.ts'
 import { entryName, entryWords } from './typed-twice.ts'
@@ -17,6 +18,8 @@ type TwoTyped = {
 	stands: Entry | Tree | null
 	other: Entry | Tree | null
 }
+const languageNamesOf = (tags: readonly string[]): string => listed(tags.map(languageName))
+
 export const signingSentences = {
 	'signing.not-assessed': sentence({
 		clinician: () =>
@@ -117,6 +120,16 @@ export const signingSentences = {
 	}),
 	'signing.interpreter-why': sentence({
 		clinician: () => 'An interpreter was needed and there was none. Write why.',
+	}),
+	'signing.language-open': sentence<{ languages: readonly string[] }>({
+		clinician: ({ languages }) =>
+			`${languageNamesOf(languages)} is preferred and the papers are in English. Say under Interpreter ` +
+			'whether one took part.',
+	}),
+	'signing.language-how': sentence<{ languages: readonly string[] }>({
+		clinician: ({ languages }) =>
+			`${languageNamesOf(languages)} is preferred and there was no interpreter. Write how it was ` +
+			'explained.',
 	}),
 	'signing.chaperone-unnamed': sentence({
 		clinician: () => 'A chaperone was accepted, without a name. Write the name.',

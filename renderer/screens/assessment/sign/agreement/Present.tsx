@@ -1,6 +1,7 @@
 /** Who else was there: interpreter, chaperone, and who came with a minor. */
-import { Alert, TextField } from '@mui/material'
+import { Alert, TextField, Typography } from '@mui/material'
 import { mayNeverInterpret } from '../../../../../shared/engine/visit/agreement.ts'
+import { otherLanguages } from '../../../../../shared/engine/visit/languages.ts'
 import {
 	chaperoneWords,
 	companionWords,
@@ -8,6 +9,8 @@ import {
 	interpreterRelationWords,
 	interpreterWayWords,
 } from '../../../../../shared/engine/words/en/agreement.ts'
+import { listed } from '../../../../../shared/engine/words/en/format.ts'
+import { languageName } from '../../../../../shared/engine/words/en/languages.ts'
 import { state } from '../../../../../shared/engine/words/statement.ts'
 import { capital } from '../../../../../shared/engine/words/words.ts'
 import type { AgreementProps } from './AgreementForm.tsx'
@@ -16,16 +19,28 @@ import { OneOf, TextOf } from './fields.tsx'
 import { Fields, Group } from './Group.tsx'
 
 export function Interpreter({ draft, change }: AgreementProps) {
-	const { need, relation } = agreementOf(draft).interpreter ?? {}
+	const { need, relation, how } = agreementOf(draft).interpreter ?? {}
+	const { player, guardian } = otherLanguages(draft.visit.player)
+	const preferred = [...new Set([player, guardian].flatMap((tag) => tag ?? []))].map(languageName)
+	const isHowAsked = need === 'not-needed' && preferred.length > 0 && !how
 	return (
-		<Group title="Interpreter" asked={need === undefined}>
+		<Group title="Interpreter" asked={need === undefined || isHowAsked}>
+			{preferred.length > 0 && (
+				<Typography>Preferred: {listed(preferred)}. The papers are in English.</Typography>
+			)}
 			<OneOf path="interpreter.need" options={interpreterNeedWords} draft={draft} change={change} />
 			{need === 'present' && (
 				<>
 					<Fields>
 						<Relation draft={draft} change={change} />
 						<TextOf path="interpreter.who" label="Name or number" draft={draft} change={change} />
-						<TextOf path="interpreter.language" label="Language" draft={draft} change={change} />
+						<TextOf
+							path="interpreter.language"
+							label="Language"
+							offers={preferred}
+							draft={draft}
+							change={change}
+						/>
 					</Fields>
 					{mayNeverInterpret(relation) && (
 						<Alert severity="error" role="alert">
@@ -40,9 +55,26 @@ export function Interpreter({ draft, change }: AgreementProps) {
 					/>
 				</>
 			)}
+			{need === 'not-needed' && preferred.length > 0 && (
+				<Fields>
+					<TextOf
+						path="interpreter.how"
+						label="How it was explained"
+						hint="Stands on the papers of player, guardian and doctor"
+						draft={draft}
+						change={change}
+					/>
+				</Fields>
+			)}
 			{need === 'needed-but-none' && (
 				<Fields>
-					<TextOf path="interpreter.language" label="Language" draft={draft} change={change} />
+					<TextOf
+						path="interpreter.language"
+						label="Language"
+						offers={preferred}
+						draft={draft}
+						change={change}
+					/>
 					<TextOf path="interpreter.why" label="Why there was none" draft={draft} change={change} />
 				</Fields>
 			)}
