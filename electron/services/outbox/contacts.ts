@@ -66,7 +66,10 @@ export function warningsFor(memory: Omit<Needs, 'people'>, email: string): strin
 	]
 }
 /** @throws Refusal where the two typed addresses differ, or are not one address */
-function addressTyped({ email: typed, emailAgain }: InputOf<'outbox.addContact'>): string {
+export function addressTyped({
+	email: typed,
+	emailAgain,
+}: Pick<InputOf<'outbox.addContact'>, 'email' | 'emailAgain'>): string {
 	const email = tidyAddress(typed)
 	if (email !== tidyAddress(emailAgain))
 		throw new Refusal(
@@ -108,6 +111,19 @@ export function addContact(
 		)
 	const warnings = email ? warningsFor(memory, email) : []
 	if (warnings.length > 0 && !warningsRead) return { warnings }
+	return { contactId: keepContact(memory, deps, { playerId, name, role, email, phone }), warnings }
+}
+interface NewContact extends Pick<Contact, 'playerId' | 'name' | 'role'> {
+	/** '' for none */
+	email: string
+	phone?: string | undefined
+}
+/** @returns its id */
+export function keepContact(
+	{ people }: Pick<Memory, 'people'>,
+	deps: Deps,
+	{ playerId, name, role, email, phone }: NewContact,
+): string {
 	const at = deps.now().toISOString()
 	const contact: Contact = {
 		contactId: randomUUID(),
@@ -116,12 +132,12 @@ export function addContact(
 		role,
 		...(email && { email }),
 		...(phone && { phone }),
-		by: memory.people.acts().name,
+		by: people.acts().name,
 		at,
 	}
 	const { contactId } = contact
 	deps.keep({ kind: 'contact', at, value: contact, about: playerId, thing: contactId })
-	return { contactId, warnings }
+	return contactId
 }
 export function removeContact(
 	{ players, outbox }: Pick<Memory, 'outbox' | 'players'>,
