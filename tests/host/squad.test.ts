@@ -252,3 +252,40 @@ test('consents of a list are for persons: of mail the guardian, of sharing whoev
 	expect(await inForce('share-with-coach', 'Rovers')).toBe(false)
 	app.close()
 })
+test('the report of a student waits for the countersignature; what is written is told of an amendment', async () => {
+	const app = open(folder())
+	await app.ask('session.setUp', { clinic, passphrase })
+	const words = 'student words'
+	const student = { name: 'Invented student', registration: '', role: 'student' }
+	await app.ask('people.save', { ...student, passphrase: words })
+	const about = { text: roster(1), team: 'Rovers', day }
+	const { squadId } = await app.ask('squad.create', { ...about, same: {} })
+	const [{ playerId }] = (await app.ask('squad.open', { squadId })).rows
+	const workAs = async (passphrase: string) => {
+		await app.ask('session.lock')
+		await app.ask('session.unlock', { passphrase })
+	}
+	await workAs(words)
+	await enter(app.ask, playerId, values(0), true)
+	const draftId = await decideAll(app.ask, playerId, day)
+	const { visitId } = await app.ask('visits.sign', { draftId })
+	await workAs(passphrase)
+	const target = mkdtempSync(join(tmpdir(), 'lastwright-reports-'))
+	const written = async () => {
+		await app.ask('squad.reports', { squadId, folder: target })
+		await until(async () => !(await app.ask('squad.progress', { squadId })).running)
+		return app.ask('squad.progress', { squadId })
+	}
+	expect((await written()).failed).toEqual([expect.stringContaining('countersigned')])
+	expect(readdirSync(target)).toEqual([])
+	await app.ask('visits.countersign', { visitId, text: '' })
+	expect(await written()).toMatchObject({ files: 2, failed: [] })
+	expect(readdirSync(target).sort()).toEqual([
+		`${day}-number-001-guardian.pdf`,
+		`${day}-number-001-report.pdf`,
+	])
+	expect((await app.ask('visits.history', { visitId })).handedOver).toMatchObject([
+		{ recipient: 'Reports of the screening day, 20 January 2027', version: 1 },
+	])
+	app.close()
+})

@@ -1,5 +1,6 @@
 /** What the host read of a roster: its problems, its players, and who may be on record already. */
 import { Alert, Box, Button, FormControlLabel, Radio, RadioGroup, Typography } from '@mui/material'
+import { purposes } from '../../../shared/desk/records/consent.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { counted } from '../../parts/Needs.tsx'
 import { Rows } from '../../parts/panels.tsx'
@@ -125,7 +126,7 @@ function Players({ rows }: { rows: readonly RosterRow[] }) {
 					row.name,
 					dayInWords(row.birthDate),
 					row.guardian ?? '',
-					row.consents.join(', '),
+					row.consents.map((purpose) => purposes[purpose].says).join('; '),
 				],
 			}))}
 		/>

@@ -44,6 +44,9 @@ export function RosterRepairs({ preview, repair, leaveOut, busy }: RepairsProps)
 				aria-label={`Row ${row}`}
 				sx={{ borderLeft: 4, borderColor: 'error.main', pl: 2, display: 'grid', gap: 1 }}
 			>
+				<Typography sx={{ fontWeight: 600 }}>
+					Row {row} {cells.name ?? [cells.givenName, cells.familyName].filter(Boolean).join(' ')}
+				</Typography>
 				<Box role="alert">
 					{problems.map(({ column, message }) => (
 						<Typography key={`${column} ${message}`}>

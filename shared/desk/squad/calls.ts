@@ -1,6 +1,7 @@
 /** The calls about screening days. */
 import { z } from 'zod'
 import { boundedRecord } from '../../engine/plain/bounded.ts'
+import { purposeNames } from '../records/consent.ts'
 import { call, clinicians, desk, staff } from '../workplace/call.ts'
 import { filePath, id, nothing, pdf } from '../workplace/shapes.ts'
 import { type BoardRow, presences } from './board.ts'
@@ -77,7 +78,7 @@ export const squadCalls = {
 					name: z.string(),
 					birthDate: z.string(),
 					guardian: z.string().optional(),
-					consents: z.array(z.string()),
+					consents: z.array(z.enum(purposeNames)),
 					known: z.array(
 						z.strictObject({
 							playerId: z.string(),
