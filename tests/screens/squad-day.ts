@@ -54,7 +54,7 @@ const line = (number: number, shirt: string | number = number) => {
 	)
 }
 export const heads = 'Number,Given name,Family name,Birth date,Sex,Guardian,Guardian email,Consents'
-export const roster = [heads, ...Array.from({ length: players }, (_, at) => line(at + 1))].join(
+const roster = [heads, ...Array.from({ length: players }, (_, at) => line(at + 1))].join(
 	'\n',
 )
 export const badRoster = roster

@@ -33,7 +33,7 @@ function headingPlace(cells: readonly (readonly string[])[]): number {
 		: known.indexOf(most)
 }
 /** A column of the list as it came. */
-export interface Heading {
+interface Heading {
 	place: number
 	title: string
 	/** absent where it is not read */
