@@ -54,29 +54,35 @@ test('one letter off agrees with all neighbours made by brute force, both ways',
 	)
 })
 const known = [
-	{ email: 'jo.m.alder@harbour-mail.example', of: 'Jo Alder' },
-	{ email: 'rae@example.org', of: 'Rae Ashdown' },
+	{ email: 'jo.m.alder@harbour-mail.example', name: 'Jo Alder', of: 'guardian' },
+	{ email: 'rae@example.org', name: 'Rae Ashdown', of: 'guardian' },
 ]
 test(
 	'a missing middle initial, a swapped letter and a domain that only looks right ' + 'are named',
 	() => {
-		expect(addressWarnings('jo.alder@harbour-mail.example', known)).toEqual([])
-		expect(addressWarnings('jo.m.alde@harbour-mail.example', known)[0]).toMatch(
+		expect(addressWarnings('jo.alder@harbour-mail.example', '', known)).toEqual([])
+		expect(addressWarnings('jo.m.alde@harbour-mail.example', '', known)[0]).toMatch(
 			/one letter off jo\.m\.alder/,
 		)
-		expect(addressWarnings('JO.M.ALDRE@harbour-mail.example', known)[0]).toMatch(/one letter off/)
-		expect(addressWarnings('sam@harbour-rnail.example', known)[0]).toMatch(
+		expect(addressWarnings('JO.M.ALDRE@harbour-mail.example', '', known)[0]).toMatch(
+			/one letter off/,
+		)
+		expect(addressWarnings('sam@harbour-rnail.example', '', known)[0]).toMatch(
 			/looks like harbour-mail/,
 		)
-		expect(addressWarnings('sam@harb0ur-mail.example', known)[0]).toMatch(/looks like/)
-		expect(addressWarnings('sam@harbour-mial.example', known)[0]).toMatch(/one letter off/)
-		expect(addressWarnings('sam@example.net', known)[0]).toMatch(/ends otherwise/)
-		expect(addressWarnings('sam@exаmple.org', known).join(' ')).toMatch(
+		expect(addressWarnings('sam@harb0ur-mail.example', '', known)[0]).toMatch(/looks like/)
+		expect(addressWarnings('sam@harbour-mial.example', '', known)[0]).toMatch(/one letter off/)
+		expect(addressWarnings('sam@example.net', '', known)[0]).toMatch(/ends otherwise/)
+		expect(addressWarnings('sam@exаmple.org', '', known).join(' ')).toMatch(
 			/another script.*looks like|looks like.*another script/,
 		)
-		expect(addressWarnings('sam@xn--exmple-4nf.org', known)[0]).toMatch(/another script/)
-		expect(addressWarnings('rae@example.org', known)).toEqual([])
-		expect(addressWarnings('somebody@elsewhere.example', known)).toEqual([])
+		expect(addressWarnings('sam@xn--exmple-4nf.org', '', known)[0]).toMatch(/another script/)
+		expect(addressWarnings('rae@example.org', 'Ashdown, rae', known)).toEqual([])
+		for (const whose of ['', 'Rae Ashford'])
+			expect(addressWarnings('RAE@example.org ', whose, known)[0]).toMatch(
+				/on record for Rae Ashdown \(guardian\) too/,
+			)
+		expect(addressWarnings('somebody@elsewhere.example', '', known)).toEqual([])
 		expect(skeleton('c1inic.example')).toBe(skeleton('clinic.example'))
 	},
 )

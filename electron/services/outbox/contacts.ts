@@ -32,16 +32,17 @@ export function contactsOf(
 /** Every address on record, with whose it is. */
 function knownAddresses({ clinic, outbox, players }: Omit<Needs, 'people'>): KnownAddress[] {
 	const known: KnownAddress[] = []
-	const add = (email: string | undefined, of: string) => {
-		if (email) known.push({ email, of })
+	const add = (email: string | undefined, name: string, of: string) => {
+		if (email) known.push({ email, name, of })
 	}
-	add(clinic.letterhead?.email, 'the clinic')
+	add(clinic.letterhead?.email, clinic.letterhead?.name ?? '', 'the clinic')
 	for (const { player } of players.byId.values()) {
-		add(player.email ?? undefined, fullName(player))
-		add(player.guardian?.email ?? undefined, `${player.guardian?.name}, guardian`)
+		const { guardian } = player
+		add(player.email ?? undefined, fullName(player), roleWords.player)
+		if (guardian) add(guardian.email ?? undefined, guardian.name, roleWords.guardian)
 	}
 	for (const contact of outbox.contacts.all())
-		if (!contact.removed) add(contact.email, `${contact.name}, ${roleWords[contact.role]}`)
+		if (!contact.removed) add(contact.email, contact.name, roleWords[contact.role])
 	return known
 }
 /** How often messages to an address came back with a 5.x.x. */
@@ -54,9 +55,9 @@ const timesReturned = ({ outbox }: Pick<Memory, 'outbox'>, email: string): numbe
 				item.recipient.email !== undefined &&
 				tidyAddress(item.recipient.email) === tidyAddress(email),
 		).length
-/** What to read before something is sent to an address. */
-export function warningsFor(memory: Omit<Needs, 'people'>, email: string): string[] {
-	const warnings = addressWarnings(email, knownAddresses(memory))
+/** What to read before something is sent to an address of this person. */
+export function warningsFor(memory: Omit<Needs, 'people'>, email: string, whose: string): string[] {
+	const warnings = addressWarnings(email, whose, knownAddresses(memory))
 	const times = timesReturned(memory, email)
 	if (times === 0) return warnings
 	const messages = times === 1 ? 'a message' : `${times} messages`
@@ -109,7 +110,7 @@ export function addContact(
 			'outbox.contact-exists',
 			`${name} with this address is on the record already.`,
 		)
-	const warnings = email ? warningsFor(memory, email) : []
+	const warnings = email ? warningsFor(memory, email, name) : []
 	if (warnings.length > 0 && !warningsRead) return { warnings }
 	return { contactId: keepContact(memory, deps, { playerId, name, role, email, phone }), warnings }
 }

@@ -58,7 +58,7 @@ export function peopleMeant(
 function checked(memory: Needs, role: SharingRole, person: RosterPeople[SharingRole]): Meant {
 	const { name = '', warningsRead } = person ?? {}
 	const email = addressTyped({ email: person?.email ?? '', emailAgain: person?.emailAgain ?? '' })
-	const warnings = email ? warningsFor(memory, email) : []
+	const warnings = email ? warningsFor(memory, email, name) : []
 	if (warnings.length > 0 && !warningsRead)
 		throw new Refusal(
 			'squad.address-not-read',
