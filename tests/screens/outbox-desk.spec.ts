@@ -213,6 +213,8 @@ test(
 			})
 			await at(`#/outbox/player/${playerId}`)
 			await prepare('Rae', 'Guardian', 'Draft')
+			await page.getByLabel('Why it is sent once more').fill('by e-mail as well, as she asked')
+			await button(page, 'Put into the outbox').press('Enter')
 			await release()
 			const itemId = page.url().split('/').at(-1) as string
 			expect(await save('Save draft for the mail program')).toMatch(/\.eml$/)

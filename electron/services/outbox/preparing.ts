@@ -141,7 +141,6 @@ function refuseSecond({ itemId, kind, recipient, state, sentAt }: OutboxItem): n
 		'outbox.second-sending',
 		`${kindWords[kind]} for ${recipient.name} ${how} already (${number}). Say why it is to go once ` +
 			'more, or leave it.',
-		[{ path: 'again', message: 'missing, given nothing, allowed: why it is sent once more' }],
 	)
 }
 export async function addItem(
