@@ -5,6 +5,7 @@
 import { Readable } from 'node:stream'
 import SMTPConnection from 'nodemailer/lib/smtp-connection'
 import type { Smtp } from '../../shared/desk/outbox/mail-settings.ts'
+import { connectionFaults } from './connection-faults.table.ts'
 
 export interface Job {
 	from: string
@@ -40,6 +41,8 @@ export type SendMail = (smtp: Smtp, job: Job) => Promise<Outcome>
 
 interface Fault extends Error {
 	code?: string
+	/** what Node called it, where the connection gave it a name of its own */
+	originalCode?: string
 	command?: string
 	responseCode?: number
 	response?: string
@@ -69,6 +72,11 @@ function outcomeOf(fault: Fault, ended: boolean): Outcome {
 				'The connection broke after the whole message had gone out and before the server ' +
 				'answered. It may have arrived, or not.',
 		}
+	const known = connectionFaults[fault.originalCode ?? fault.code ?? '']
+	if (code === undefined && known) {
+		const again = known.kind === 'network' ? ' Nothing was sent; it is tried again by itself.' : ''
+		return { kind: known.kind, says: `${known.says}${again}` }
+	}
 	if (fault.code === 'EAUTH' && code !== undefined && code >= 500)
 		return {
 			kind: 'settings',

@@ -3,9 +3,9 @@
  * Pure.
  */
 import { isoDateOf, monthName } from '../../shared/engine/plain/days.ts'
+import { monthOfWord } from '../../shared/engine/plain/month-word.ts'
 
 type ParsedDate = { ok: true; iso: string } | { ok: false; says: string }
-const monthNumbers = Array.from({ length: 12 }, (_, index) => index + 1)
 
 function checked(text: string, year: number, month: number, day: number): ParsedDate {
 	const iso = isoDateOf(year, month, day)
@@ -15,11 +15,6 @@ function checked(text: string, year: number, month: number, day: number): Parsed
 				says: `${text} is not a day of the calendar. Write it as 2 May 2013 or 2013-05-02.`,
 			}
 		: { ok: true, iso }
-}
-/** The month (1 to 12) that a word of three letters or more begins; undefined where none does. */
-function monthOf(word: string): number | undefined {
-	const typed = word.toLowerCase()
-	return monthNumbers.find((month) => monthName(month).toLowerCase().startsWith(typed))
 }
 /**
  * @returns the ISO date of '2013-05-02', '2 May 2013', '2.5.2013', or '25/5/2013' (only one
@@ -31,7 +26,7 @@ export function parseDate(typed: string): ParsedDate {
 	if (iso) return checked(text, Number(iso[1]), Number(iso[2]), Number(iso[3]))
 	const word = /^(\d{1,2})\.?\s+([a-z]{3,9})\.?,?\s+(\d{4})$/i.exec(text)
 	if (word) {
-		const month = monthOf(word[2] ?? '')
+		const month = monthOfWord(word[2] ?? '')
 		if (month !== undefined) return checked(text, Number(word[3]), month, Number(word[1]))
 	}
 	const figures = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4})$/.exec(text)

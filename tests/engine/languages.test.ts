@@ -64,7 +64,8 @@ describe('a preferred language', () => {
 		])
 		const heads = ['No', 'Given name', 'Family name', 'Born', 'Sex', 'Language']
 		const row = ['1', 'Ada', 'Quill', '2005-03-01', 'f']
-		const roster = (language: string) => rosterFromCells([heads, [...row, language]], '', today)
+		const roster = (language: string) =>
+			rosterFromCells([heads, [...row, language]], { team: '', on: today })
 		expect(roster('Elvish').problems).toMatchObject([{ row: 2, column: 'language' }])
 		expect(roster('Arabic').rows[0]?.player.preferredLanguage).toBe('ar')
 		expect(roster('').rows[0]?.player).not.toHaveProperty('preferredLanguage')
@@ -80,9 +81,9 @@ describe('a preferred language', () => {
 			'Guardian language',
 		]
 		const row = (name: string) => ['1', 'Ada', 'Quill', '2015-03-01', 'f', name, 'prs']
-		const named = rosterFromCells([heads, row('Nur')], '', today)
+		const named = rosterFromCells([heads, row('Nur')], { team: '', on: today })
 		expect(named.rows[0]?.player.guardian).toEqual({ name: 'Nur', preferredLanguage: 'fa-AF' })
-		expect(rosterFromCells([heads, row('')], '', today).problems).toMatchObject([
+		expect(rosterFromCells([heads, row('')], { team: '', on: today }).problems).toMatchObject([
 			{ column: 'guardian', code: 'missing' },
 		])
 	})

@@ -147,11 +147,10 @@ describe('a birth date', () => {
 		const parsed = parseVisit({ ...file, player: { ...file.player, birthDate: '1850-01-01' } })
 		expect(parsed.ok ? [] : parsed.problems.map(({ code }) => code)).toEqual(['too-long-ago'])
 		const heads = ['Number', 'Given name', 'Family name', 'Birth date', 'Sex']
-		const roster = rosterFromCells(
-			[heads, ['1', 'Ada', 'Quill', '1850-01-01', 'f']],
-			'',
-			'2027-01-20',
-		)
+		const roster = rosterFromCells([heads, ['1', 'Ada', 'Quill', '1850-01-01', 'f']], {
+			team: '',
+			on: '2027-01-20',
+		})
 		expect(roster.problems).toMatchObject([{ row: 2, column: 'birthDate', code: 'too-long-ago' }])
 	})
 })
@@ -159,7 +158,7 @@ describe('a roster', () => {
 	const heads = ['Number', 'Given name', 'Family name', 'Birth date', 'Sex', 'Guardian']
 	const row = ['1', 'נועה', 'לוי', '2013-05-02', 'f', 'דן']
 	it('names what no page can print, with the columns that help', () => {
-		const { rows, problems } = rosterFromCells([heads, row], '', '2027-01-20')
+		const { rows, problems } = rosterFromCells([heads, row], { team: '', on: '2027-01-20' })
 		expect(rows).toEqual([])
 		expect(problems.map(({ row: at, column, code }) => [at, column, code])).toEqual([
 			[2, 'givenName', 'not-printed'],
@@ -174,8 +173,7 @@ describe('a roster', () => {
 				[...heads, ...latin],
 				[...row, 'Noa', 'Levi', 'Dan'],
 			],
-			'',
-			'2027-01-20',
+			{ team: '', on: '2027-01-20' },
 		)
 		expect(problems).toEqual([])
 		expect(rows[0]?.player).toMatchObject({

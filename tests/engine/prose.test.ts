@@ -60,11 +60,6 @@ const allowed: readonly (readonly [file: string, code: string, why: string])[] =
 		'a list from outside may name a surface in the words of the program',
 	],
 	[
-		'renderer/parts/parseDate.ts',
-		'monthName(month).toLowerCase().startsWith(typed)',
-		'a person types the name of a month',
-	],
-	[
 		'electron/command/args.ts',
 		"error.message.split('. ')",
 		'the first sentence of Node on an option, shown and not decided by',

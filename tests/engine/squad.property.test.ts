@@ -53,8 +53,7 @@ describe('roster', () => {
 					['9', 'Cy', 'Hill', '2030-01-01', 'f'],
 					['10', 'Di', 'Moor', '2013-01-02', 'f', '', '', 'dancing'],
 				],
-				'Rovers',
-				on,
+				{ team: 'Rovers', on },
 			)
 			expect(rows).toMatchObject([
 				{
@@ -74,21 +73,24 @@ describe('roster', () => {
 	)
 	test('a day and month that can be read both ways are asked, unless another row decides', () => {
 		const row = (number: string, date: string) => [number, 'Tui', `Ashdown${number}`, date, 'm']
-		expect(rosterFromCells([head, row('1', '03/04/2012')], '', on).problems).toMatchObject([
-			{ column: 'birthDate', code: 'day-or-month' },
-		])
 		expect(
-			rosterFromCells([head, row('1', '03/04/2012'), row('2', '25/04/2012')], '', on).rows[0]
-				?.player.birthDate,
+			rosterFromCells([head, row('1', '03/04/2012')], { team: '', on }).problems,
+		).toMatchObject([{ column: 'birthDate', code: 'day-or-month' }])
+		expect(
+			rosterFromCells([head, row('1', '03/04/2012'), row('2', '25/04/2012')], { team: '', on })
+				.rows[0]?.player.birthDate,
 		).toBe('2012-04-03')
 		expect(
-			rosterFromCells([head, row('1', '03/04/2012'), row('2', '04/25/2012')], '', on).rows[0]
-				?.player.birthDate,
+			rosterFromCells([head, row('1', '03/04/2012'), row('2', '04/25/2012')], { team: '', on })
+				.rows[0]?.player.birthDate,
 		).toBe('2012-03-04')
 	})
 	test('a date that the calendar does not have is named', () => {
 		for (const date of noDays) {
-			const { problems } = rosterFromCells([head, ['1', 'Tui', 'Ashdown', date, 'm']], '', on)
+			const { problems } = rosterFromCells([head, ['1', 'Tui', 'Ashdown', date, 'm']], {
+				team: '',
+				on,
+			})
 			expect(problems.map(({ code }) => code)).toEqual(['not-in-calendar'])
 		}
 	})
@@ -106,7 +108,7 @@ describe('roster', () => {
 					{ maxLength: 8 },
 				),
 				(body) => {
-					const { rows, problems } = rosterFromCells([head, ...body], 'Rovers', on)
+					const { rows, problems } = rosterFromCells([head, ...body], { team: 'Rovers', on })
 					expect(new Set(rows.map((row) => row.number)).size).toBe(rows.length)
 					expect(rows.filter((row) => problems.some((bad) => bad.row === row.row))).toEqual([])
 				},

@@ -110,7 +110,7 @@ describe('consent', () => {
 			withdrawn: '2027-06-01',
 			withdrawnBy: 'Rae',
 		})
-		expect((await check()).because).toMatch(/withdrawn on 2027-06-01/)
+		expect((await check()).because).toMatch(/withdrawn on 1 June 2027/)
 		app.close()
 	})
 })

@@ -85,7 +85,10 @@ test('no server at all is the network, and so is a server that says nothing', as
 	const { smtp } = await bench()
 	await smtp.stop()
 	stops.shift()
-	expect((await sendBySmtp(plain(smtp.port), await job(), times)).kind).toBe('network')
+	expect(await sendBySmtp(plain(smtp.port), await job(), times)).toMatchObject({
+		kind: 'network',
+		says: expect.stringMatching(/takes no connection at this port.* tried again by itself/),
+	})
 	const { createServer } = await import('node:net')
 	const mute = createServer((socket) => {
 		socket.on('error', () => {})
@@ -131,9 +134,17 @@ test(
 				.kind,
 		).toBe('network')
 		const { smtp } = await bench()
-		expect(
-			(await sendBySmtp({ ...plain(smtp.port), security: 'starttls' }, await job(), times)).kind,
-		).toBe('network')
+		const unknown = await sendBySmtp(
+			{ ...plain(smtp.port), security: 'starttls' },
+			await job(),
+			times,
+		)
+		// said to a practice, not to a programmer; and nothing that mends by itself
+		expect(unknown).toMatchObject({
+			kind: 'settings',
+			says: expect.stringMatching(/certificate that nobody vouches for/),
+		})
+		expect(JSON.stringify(unknown)).not.toMatch(/Node|--use|OpenSSL|SSL routines/i)
 		expect(smtp.received).toHaveLength(0)
 		expect(
 			(
@@ -161,7 +172,11 @@ test(
 		).toBe('accepted')
 		expect(
 			(await sendBySmtp({ ...plain(direct.smtp.port), security: 'tls' }, await job(), times)).kind,
-		).toBe('network')
+		).toBe('settings')
+		// the kind of security and the port do not fit
+		expect(
+			await sendBySmtp({ ...plain(smtp.port), security: 'tls' }, await job(), times),
+		).toMatchObject({ kind: 'settings', says: expect.stringMatching(/Try the other one/) })
 		expect(direct.smtp.received).toHaveLength(1)
 	},
 )

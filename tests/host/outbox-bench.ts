@@ -80,6 +80,8 @@ export const put = async (app: Opened, visitId: string, change: object = {}): Pr
 			recipientId: 'player',
 			channel: 'smtp',
 			due: '2027-01-22',
+			// several tests send the same several times
+			again: 'asked for once more',
 			...change,
 		})
 	).itemId

@@ -35,17 +35,6 @@ test('a day of 40 players, played through', async () => {
 	expect(preview.problems).toEqual([])
 	expect(preview.rows).toHaveLength(40)
 	expect((await ask('players.search', { query: '', limit: 1 })).total).toBe(0)
-	const bad = await app.call('squad.create', {
-		text: text.replace('\r\n2;', '\r\n1;'),
-		team: 'Invented Rovers',
-		day,
-		same: {},
-	})
-	expect(bad).toMatchObject({
-		ok: false,
-		problems: [{ path: 'row 3, number', message: expect.stringContaining('given twice') }],
-	})
-	expect((await ask('players.search', { query: '', limit: 1 })).total).toBe(0)
 	const { squadId } = await ask('squad.create', { text, team: 'Invented Rovers', day, same: {} })
 	const board = async (): Promise<BoardRow[]> => (await ask('squad.open', { squadId })).rows
 	const rows = await board()
@@ -179,9 +168,124 @@ test(
 			same: {},
 			squadId,
 		})
-		expect((await app.refused('squad.create', late(2))).code).toBe('squad.number-twice')
+		expect((await app.refused('squad.create', late(2))).problems?.[0]).toMatchObject({
+			path: 'row 2, number',
+			message: expect.stringContaining('on the board already'),
+		})
 		await app.ask('squad.create', late(3))
 		expect((await app.ask('squad.open', { squadId })).rows).toHaveLength(3)
 		app.close()
 	},
 )
+test('one bad row keeps nobody out: it is repaired and joins the day', async () => {
+	const app = open(folder())
+	await app.ask('session.setUp', { clinic, passphrase })
+	const about = { text: roster(4).replace('\r\n3;', '\r\n1;'), team: 'Rovers', day }
+	const first = await app.ask('squad.previewRoster', about)
+	expect(first.bad).toMatchObject([{ row: 4, cells: { number: '1', givenName: 'Given2' } }])
+	const { squadId, taken, left } = await app.ask('squad.create', { ...about, same: {} })
+	expect([taken, left]).toEqual([[2, 3, 5], [4]])
+	const answers = { leaveOut: taken, repairs: { 4: { number: '2' } } }
+	const again = await app.ask('squad.previewRoster', { ...about, answers, squadId })
+	expect(again.problems).toMatchObject([{ row: 4, column: 'number', code: 'given-twice' }])
+	answers.repairs[4].number = '03'
+	await app.ask('squad.create', { ...about, answers, squadId, same: {} })
+	const { rows } = await app.ask('squad.open', { squadId })
+	expect(rows.map(({ number }: { number: string }) => number)).toEqual(['1', '2', '3', '4'])
+	app.close()
+})
+test('the same child twice, in the list or on the board, is asked about and never doubled', async () => {
+	const app = open(folder())
+	await app.ask('session.setUp', { clinic, passphrase })
+	const heads = 'Given name,Family name,Birth date,Sex'
+	const about = {
+		text: `${heads}\nIda,Lane,2012-04-17,f\nLane,Ida,2012-04-17,f\nBo,Reed,2011-04-17,m`,
+		team: 'Rovers',
+		day,
+	}
+	const { rows } = await app.ask('squad.previewRoster', about)
+	expect(
+		rows.map(({ alike }: { alike: { row: number }[] }) => alike.map(({ row }) => row)),
+	).toEqual([[], [2], []])
+	expect((await app.refused('squad.create', { ...about, same: {} })).code).toBe(
+		'squad.roster-not-answered',
+	)
+	const { squadId, players } = await app.ask('squad.create', { ...about, same: { 3: 'leave-out' } })
+	expect(players).toBe(2)
+	const [onBoard] = (await app.ask('squad.open', { squadId })).rows
+	const again = { ...about, text: `${heads}\nIda,Lane,2012-04-17,f`, squadId }
+	expect(
+		(await app.refused('squad.create', { ...again, same: { 2: onBoard.playerId } })).code,
+	).toBe('squad.player-twice')
+	app.close()
+})
+test('consents of a list are for persons: of mail the guardian, of sharing whoever is named', async () => {
+	const app = open(folder())
+	await app.ask('session.setUp', { clinic, passphrase })
+	const about = {
+		text:
+			'Given name,Family name,Birth date,Sex,Parent,Parent e-mail,Consents\n' +
+			'Ida,Lane,2012-04-17,f,Rae Lane,rae@example.org,email share-with-coach',
+		team: 'Rovers',
+		day,
+		same: {},
+	}
+	const unnamed = await app.refused('squad.create', about)
+	expect([unnamed.code, unnamed.problems?.[0]?.path]).toEqual([
+		'squad.consent-for-whom',
+		'people.coach',
+	])
+	const coach = { name: 'Bea Moor', email: 'bea@example.org', emailAgain: 'bee@example.org' }
+	expect((await app.refused('squad.create', { ...about, people: { coach } })).code).toBe(
+		'outbox.addresses-differ',
+	)
+	expect((await app.ask('players.search', { query: '', limit: 1 })).total).toBe(0)
+	const { squadId } = await app.ask('squad.create', {
+		...about,
+		people: { coach: { ...coach, emailAgain: coach.email, warningsRead: true } },
+	})
+	const [{ playerId }] = (await app.ask('squad.open', { squadId })).rows
+	const inForce = async (purpose: string, recipient: string) =>
+		(await app.ask('consents.check', { playerId, purpose, recipient })).inForce
+	expect(await inForce('email', 'Rae Lane')).toBe(true)
+	expect(await inForce('share-with-coach', 'Bea Moor')).toBe(true)
+	expect(await inForce('share-with-coach', 'Rovers')).toBe(false)
+	app.close()
+})
+test('the report of a student waits for the countersignature; what is written is told of an amendment', async () => {
+	const app = open(folder())
+	await app.ask('session.setUp', { clinic, passphrase })
+	const words = 'student words'
+	const student = { name: 'Invented student', registration: '', role: 'student' }
+	await app.ask('people.save', { ...student, passphrase: words })
+	const about = { text: roster(1), team: 'Rovers', day }
+	const { squadId } = await app.ask('squad.create', { ...about, same: {} })
+	const [{ playerId }] = (await app.ask('squad.open', { squadId })).rows
+	const workAs = async (passphrase: string) => {
+		await app.ask('session.lock')
+		await app.ask('session.unlock', { passphrase })
+	}
+	await workAs(words)
+	await enter(app.ask, playerId, values(0), true)
+	const draftId = await decideAll(app.ask, playerId, day)
+	const { visitId } = await app.ask('visits.sign', { draftId })
+	await workAs(passphrase)
+	const target = mkdtempSync(join(tmpdir(), 'lastwright-reports-'))
+	const written = async () => {
+		await app.ask('squad.reports', { squadId, folder: target })
+		await until(async () => !(await app.ask('squad.progress', { squadId })).running)
+		return app.ask('squad.progress', { squadId })
+	}
+	expect((await written()).failed).toEqual([expect.stringContaining('countersigned')])
+	expect(readdirSync(target)).toEqual([])
+	await app.ask('visits.countersign', { visitId, text: '' })
+	expect(await written()).toMatchObject({ files: 2, failed: [] })
+	expect(readdirSync(target).sort()).toEqual([
+		`${day}-number-001-guardian.pdf`,
+		`${day}-number-001-report.pdf`,
+	])
+	expect((await app.ask('visits.history', { visitId })).handedOver).toMatchObject([
+		{ recipient: 'Reports of the screening day, 20 January 2027', version: 1 },
+	])
+	app.close()
+})

@@ -153,6 +153,9 @@ test(
 			await shot(page, 'desk-check')
 			await at('#/outbox')
 			await expect(waits.getByRole('button', { name: '1 to check' })).toBeVisible()
+			await page.getByLabel('Find in the queue').fill('pía nobody')
+			await expect(page.getByText('Nothing here fits what is looked for.')).toBeVisible()
+			await page.getByLabel('Find in the queue').fill('ashdown PIA guardian')
 			await link(page, /^LW-/).press('Enter')
 			await release()
 			expect(await save('Transmission sheet')).toMatch(/\.pdf$/)
@@ -213,6 +216,8 @@ test(
 			})
 			await at(`#/outbox/player/${playerId}`)
 			await prepare('Rae', 'Guardian', 'Draft')
+			await page.getByLabel('Why it is sent once more').fill('by e-mail as well, as she asked')
+			await button(page, 'Put into the outbox').press('Enter')
 			await release()
 			const itemId = page.url().split('/').at(-1) as string
 			expect(await save('Save draft for the mail program')).toMatch(/\.eml$/)

@@ -54,9 +54,7 @@ const line = (number: number, shirt: string | number = number) => {
 	)
 }
 export const heads = 'Number,Given name,Family name,Birth date,Sex,Guardian,Guardian email,Consents'
-export const roster = [heads, ...Array.from({ length: players }, (_, at) => line(at + 1))].join(
-	'\n',
-)
+const roster = [heads, ...Array.from({ length: players }, (_, at) => line(at + 1))].join('\n')
 export const badRoster = roster
 	.replace(line(7), line(7, 6))
 	.replace(line(9), line(9).replace(person(9).birthDate, '31/31/2011'))

@@ -30,8 +30,10 @@ export async function takeMeasures(page: Page, shot: Shot) {
 	for (const number of walking) {
 		await call(page, number, 'Measures')
 		// only this station's fields
-		if (number === 1)
+		if (number === 1) {
 			await expect(page.getByRole('textbox', { name: 'Knee to wall, left' })).toHaveCount(0)
+			for (const side of ['left', 'right']) await sideStandsOver(page, side)
+		}
 		const other = otherFeet(number)
 		await enter(page, 'Stature', measures(number, other))
 		if (other !== undefined) await settleSwap(page, shot, number)
@@ -43,6 +45,21 @@ export async function takeMeasures(page: Page, shot: Shot) {
 	await expect(page.getByRole('row', { name: new RegExp(`${named(1)} `) })).toContainText(
 		'Footwear 1, Ankles and posture 4',
 	)
+}
+/** The side in large letters, over the fields of that side. */
+async function sideStandsOver(page: Page, side: string) {
+	const head = page.locator(`[data-side="${side}"]`)
+	const [over, field] = await Promise.all([
+		head.boundingBox(),
+		page.getByRole('textbox', { name: `Heel to toe, ${side}` }).boundingBox(),
+	])
+	expect((over?.y ?? 0) + (over?.height ?? 0)).toBeLessThanOrEqual(field?.y ?? 0)
+	expect(over?.x ?? 0).toBeLessThanOrEqual(field?.x ?? 0)
+	expect((over?.x ?? 0) + (over?.width ?? 0)).toBeGreaterThan((field?.x ?? 0) + 20)
+	expect((over?.x ?? 0) + (over?.width ?? 0)).toBeLessThanOrEqual(
+		(field?.x ?? 0) + (field?.width ?? 0) + 40,
+	)
+	await expect(head).toHaveCSS('font-size', '24px')
 }
 /** Shirts swapped: the station is not left before it is settled whose feet these are. */
 async function settleSwap(page: Page, shot: Shot, number: number) {

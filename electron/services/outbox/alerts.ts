@@ -102,6 +102,6 @@ export function alertsFor(
 		...unreadNotes(memory, deps, playerId),
 		...guardianOfAdult(memory, deps, playerId, recipient),
 		...namesOthers(memory, deps, item, recipient),
-		...(byMail ? warningsFor(memory, byMail) : []),
+		...(byMail ? warningsFor(memory, byMail, recipient.name) : []),
 	]
 }

@@ -33,16 +33,17 @@ export function contactsOf(
 /** Every address on record, with whose it is. */
 function knownAddresses({ clinic, outbox, players }: Omit<Needs, 'people'>): KnownAddress[] {
 	const known: KnownAddress[] = []
-	const add = (email: string | undefined, of: string) => {
-		if (email) known.push({ email, of })
+	const add = (email: string | undefined, name: string, of: string) => {
+		if (email) known.push({ email, name, of })
 	}
-	add(clinic.letterhead?.email, 'the clinic')
+	add(clinic.letterhead?.email, clinic.letterhead?.name ?? '', 'the clinic')
 	for (const { player } of players.byId.values()) {
-		add(player.email ?? undefined, fullName(player))
-		add(player.guardian?.email ?? undefined, `${player.guardian?.name}, guardian`)
+		const { guardian } = player
+		add(player.email ?? undefined, fullName(player), roleWords.player)
+		if (guardian) add(guardian.email ?? undefined, guardian.name, roleWords.guardian)
 	}
 	for (const contact of outbox.contacts.all())
-		if (!contact.removed) add(contact.email, `${contact.name}, ${roleWords[contact.role]}`)
+		if (!contact.removed) add(contact.email, contact.name, roleWords[contact.role])
 	return known
 }
 /** How often messages to an address came back with a 5.x.x. */
@@ -55,9 +56,9 @@ const timesReturned = ({ outbox }: Pick<Memory, 'outbox'>, email: string): numbe
 				item.recipient.email !== undefined &&
 				tidyAddress(item.recipient.email) === tidyAddress(email),
 		).length
-/** What to read before something is sent to an address. */
-export function warningsFor(memory: Omit<Needs, 'people'>, email: string): string[] {
-	const warnings = addressWarnings(email, knownAddresses(memory))
+/** What to read before something is sent to an address of this person. */
+export function warningsFor(memory: Omit<Needs, 'people'>, email: string, whose: string): string[] {
+	const warnings = addressWarnings(email, whose, knownAddresses(memory))
 	const times = timesReturned(memory, email)
 	if (times === 0) return warnings
 	const messages = times === 1 ? 'a message' : `${times} messages`
@@ -67,7 +68,10 @@ export function warningsFor(memory: Omit<Needs, 'people'>, email: string): strin
 	]
 }
 /** @throws Refusal where the two typed addresses differ, or are not one address */
-function addressTyped({ email: typed, emailAgain }: InputOf<'outbox.addContact'>): string {
+export function addressTyped({
+	email: typed,
+	emailAgain,
+}: Pick<InputOf<'outbox.addContact'>, 'email' | 'emailAgain'>): string {
 	const email = tidyAddress(typed)
 	if (email !== tidyAddress(emailAgain))
 		throw new Refusal(
@@ -108,8 +112,21 @@ export function addContact(
 			'outbox.contact-exists',
 			`${name} with this address is on the record already.`,
 		)
-	const warnings = email ? warningsFor(memory, email) : []
+	const warnings = email ? warningsFor(memory, email, name) : []
 	if (warnings.length > 0 && !warningsRead) return { warnings }
+	return { contactId: keepContact(memory, deps, { playerId, name, role, email, phone }), warnings }
+}
+interface NewContact extends Pick<Contact, 'playerId' | 'name' | 'role'> {
+	/** '' for none */
+	email: string
+	phone?: string | undefined
+}
+/** @returns its id */
+export function keepContact(
+	{ people }: Pick<Memory, 'people'>,
+	deps: Deps,
+	{ playerId, name, role, email, phone }: NewContact,
+): string {
 	const at = deps.now().toISOString()
 	const contact: Contact = {
 		contactId: randomUUID(),
@@ -118,12 +135,12 @@ export function addContact(
 		role,
 		...(email && { email }),
 		...(phone && { phone }),
-		by: memory.people.acts().name,
+		by: people.acts().name,
 		at,
 	}
 	const { contactId } = contact
 	deps.keep({ kind: 'contact', at, value: contact, about: playerId, thing: contactId })
-	return { contactId, warnings }
+	return contactId
 }
 export function removeContact(
 	{ players, outbox }: Pick<Memory, 'outbox' | 'players'>,

@@ -4,19 +4,21 @@ import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import {
 	channelWords,
 	isMail,
+	kindWords,
 	numberOf,
 	type OutboxItem,
+	stateWords,
 } from '../../../shared/desk/outbox/item.ts'
-import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { dayHere, dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { type MadeDocument, makeDocument } from '../visits/composing.ts'
+import { type MadeDocument, makeDocument, mayLeave } from '../visits/composing.ts'
 import { keepDocument, storedDocument } from '../visits/documents.ts'
 import { freeItem, itemOf, move, putItem } from './items.ts'
 import type { OutboxNeeds } from './needs.ts'
 import type { Post } from './post.ts'
-import { blocked, type Delivery, recipientOf } from './recipients.ts'
+import { blocked, type Delivery, recipientOf, refuseOtherBirthDate } from './recipients.ts'
 
 /** Letters that are not taken for one another when read aloud; 4 groups of 4 give 76 bits. */
 const letters = 'abcdefghjkmnpqrstuvwxyz23456789'
@@ -45,6 +47,8 @@ interface NewItem extends Omit<Delivery, 'playerId'> {
 	/** ISO date */
 	due: string
 	resend?: { of: string; reason: string } | undefined
+	/** why the same person is given the same once more, without following what was sent */
+	again?: string | undefined
 }
 type DocumentOf = Pick<OutboxItem, 'documentId' | 'playerId' | 'version' | 'sha256'>
 const documentOf = ({ document }: MadeDocument, playerId: string): DocumentOf => {
@@ -56,7 +60,7 @@ const documentOf = ({ document }: MadeDocument, playerId: string): DocumentOf =>
 function putNew(
 	memory: OutboxNeeds,
 	deps: Deps,
-	{ visitId, kind, recipient, channel, protection, due, resend }: NewItem,
+	{ visitId, kind, recipient, channel, protection, due, resend, again: once }: NewItem,
 	{ documentId, playerId, version, sha256 }: DocumentOf,
 ): OutboxItem {
 	const at = deps.now().toISOString()
@@ -64,7 +68,8 @@ function putNew(
 	const itemId = randomUUID()
 	const domain =
 		(isMail(channel) ? senderOf(memory).email.split('@')[1] : undefined) ?? 'local.invalid'
-	const again = resend ? ` Sent again: ${resend.reason}` : ''
+	const reason = resend?.reason ?? once
+	const again = reason ? ` Sent again: ${reason}` : ''
 	const says = `${channelWords[channel]} to ${recipient.name}, version ${version}.${again}`
 	return putItem(memory, deps, {
 		itemId,
@@ -104,6 +109,40 @@ function protectionFor({ channel, protection }: InputOf<'outbox.add'>): OutboxIt
 		)
 	return protection ?? (isMail(channel) ? 'password' : 'open')
 }
+/** What is given to whom: the same document to the same person. */
+interface Given extends Pick<NewItem, 'visitId' | 'kind' | 'recipient'> {
+	version: number
+}
+/** The last sending of the same document to the same person that was not given up before it left. */
+function sentBefore(
+	{ outbox }: Pick<OutboxNeeds, 'outbox'>,
+	{ visitId, kind, recipient, version }: Given,
+): OutboxItem | undefined {
+	return outbox.items
+		.all()
+		.filter(
+			(item) =>
+				item.visitId === visitId &&
+				item.kind === kind &&
+				item.version === version &&
+				item.recipient.recipientId === recipient.recipientId &&
+				item.state !== 'returned' &&
+				(item.state !== 'closed' || item.sentAt !== undefined),
+		)
+		.at(-1)
+}
+/** @throws Refusal: it is asked whether the same is to go to the same person once more */
+function refuseSecond({ itemId, kind, recipient, state, sentAt }: OutboxItem): never {
+	const number = numberOf(itemId)
+	const how = sentAt
+		? `was sent on ${dayOfMoment(sentAt)}`
+		: `is ${stateWords[state].toLowerCase()}`
+	throw new Refusal(
+		'outbox.second-sending',
+		`${kindWords[kind]} for ${recipient.name} ${how} already (${number}). Say why it is to go once ` +
+			'more, or leave it.',
+	)
+}
 export async function addItem(
 	memory: OutboxNeeds,
 	deps: Deps,
@@ -118,6 +157,10 @@ export async function addItem(
 	const recipient = recipientOf(memory, playerId, input.recipientId)
 	const block = blocked(memory, deps, { playerId, recipient, kind, channel })
 	if (block) throw new Refusal(block.code, block.says)
+	const visit = mayLeave(memory.players, deps, visitId)
+	refuseOtherBirthDate(memory, visit)
+	const before = sentBefore(memory, { ...input, recipient, version: visit.version ?? 1 })
+	if (before && !input.again) refuseSecond(before)
 	const person = memory.people.acts()
 	const made = await makeDocument(memory, deps, { visitId, kind, recipient })
 	if (memory.people.atWork !== person)
@@ -128,7 +171,8 @@ export async function addItem(
 		)
 	return deps.store.together(() => {
 		if (!made.isKept) keepDocument(deps, made.document)
-		const asked: NewItem = { visitId, kind, recipient, channel, protection, due }
+		const again = before && input.again
+		const asked: NewItem = { visitId, kind, recipient, channel, protection, due, again }
 		return { itemId: putNew(memory, deps, asked, documentOf(made, playerId)).itemId }
 	})
 }

@@ -1,5 +1,5 @@
 /** Who may be a recipient: only people on the player's record, each under what holds for them. */
-import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import type { InputOf, OutputOf, SignedVisit } from '../../../shared/contract.ts'
 import { tidyAddress } from '../../../shared/desk/outbox/addresses.ts'
 import {
 	type Channel,
@@ -12,6 +12,7 @@ import {
 import { blockFor, kindsFor, purposesFor } from '../../../shared/desk/outbox/recipients.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import type { RefusalCode } from '../../../shared/desk/workplace/refusal.ts'
+import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { contestedBlock } from '../outreach/questions.ts'
 import { checkConsent } from '../people/consents.ts'
@@ -116,6 +117,23 @@ export function blocked(
 	})
 	return says === undefined ? undefined : { code: 'outbox.blocked', says }
 }
+/**
+ * Who is a minor, and who may be given what, hangs on the birth date: where the record and the
+ * signed document say two, nothing leaves. @throws Refusal
+ */
+export function refuseOtherBirthDate(
+	{ players }: Pick<Memory, 'players'>,
+	{ playerId, visit }: SignedVisit,
+): void {
+	const { birthDate } = players.entry(players.rootOf(playerId)).player
+	if (birthDate === visit.player.birthDate) return
+	throw new Refusal(
+		'outbox.birth-date-differs',
+		`The signed document says born ${dayInWords(visit.player.birthDate)}, the record ` +
+			`${dayInWords(birthDate)}. Nothing is sent while they differ: have a clinician correct the ` +
+			'record, or amend the visit.',
+	)
+}
 /** The consents a delivery rests on, asked now. */
 export function consentsFor(
 	memory: OutboxNeeds,
@@ -137,6 +155,7 @@ export function mustHold(
 	item: OutboxItem,
 ): { recipient: Recipient; consentIds: string[] } {
 	const visit = mayLeave(memory.players, deps, item.visitId)
+	refuseOtherBirthDate(memory, visit)
 	const version = visit.version ?? 1
 	if (version > item.version && item.resend === undefined)
 		throw new Refusal(
@@ -181,7 +200,7 @@ export function listRecipients(
 		recipients: recipientsOf(memory, playerId).map((recipient) => ({
 			recipient,
 			kinds: [...kindsFor[recipient.role]],
-			warnings: recipient.email ? warningsFor(memory, recipient.email) : [],
+			warnings: recipient.email ? warningsFor(memory, recipient.email, recipient.name) : [],
 			consents: consentsFor(memory, deps, {
 				playerId,
 				recipient,

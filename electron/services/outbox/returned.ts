@@ -4,8 +4,9 @@
  */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import { tidyAddress } from '../../../shared/desk/outbox/addresses.ts'
-import { meaningOf, readDsn } from '../../../shared/desk/outbox/dsn.ts'
+import { failureInWords, meaningOf, readDsn } from '../../../shared/desk/outbox/dsn.ts'
 import { isMail, numberOf, type OutboxItem } from '../../../shared/desk/outbox/item.ts'
+import { reportParts } from '../../mail/report-parts.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -15,15 +16,17 @@ type Needs = Pick<Memory, 'outbox' | 'people'>
 type Report = Extract<ReturnType<typeof readDsn>, { ok: true }>['value']
 type ReportedRecipient = Report['recipients'][number]
 
-export function readReport(
+/** @throws Refusal where it is no report, neither to a program nor in its words */
+export async function readReport(
 	memory: Needs,
 	deps: Deps,
 	{ text }: InputOf<'outbox.readReport'>,
-): OutputOf<'outbox.readReport'> {
-	const read = readDsn(text)
-	if (!read.ok) throw new Refusal('outbox.returned-unreadable', read.message)
-	const report = read.value
+): Promise<OutputOf<'outbox.readReport'>> {
+	const read = readDsn(await reportParts(text))
 	const mailed = memory.outbox.items.all().filter(leftByMail)
+	const inWords = read.ok ? undefined : failureInWords(text, addressesOf(mailed))
+	if (!read.ok && !inWords) throw new Refusal('outbox.returned-unreadable', read.message)
+	const report: Report = read.ok ? read.value : { recipients: inWords ? [inWords] : [] }
 	return {
 		read: report.recipients.map((recipient) => {
 			const { address } = recipient
@@ -37,6 +40,9 @@ export function readReport(
 		}),
 	}
 }
+const addressesOf = (items: readonly OutboxItem[]): string[] =>
+	items.flatMap(({ recipient: { email } }) => (email ? [tidyAddress(email)] : []))
+
 function leftByMail({ channel, state, sentAt }: OutboxItem): boolean {
 	if (!isMail(channel)) return false
 	if (state === 'closed') return sentAt !== undefined

@@ -9,7 +9,7 @@ import { keepTyped, openTyped } from './typed.ts'
 
 /** The calls about players. */
 export const playerCalls = (
-	memory: Pick<Memory, 'drafts' | 'holds' | 'outbox' | 'people' | 'players'>,
+	memory: Pick<Memory, 'clinic' | 'drafts' | 'holds' | 'outbox' | 'people' | 'players'>,
 	deps: Deps,
 ) =>
 	({

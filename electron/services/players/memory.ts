@@ -117,7 +117,7 @@ export class PlayersMemory {
 			card,
 			player,
 			recordId,
-			hay: `\n${wordsOfPlayer(card).join('\n')}`,
+			hay: `\n${wordsOfPlayer(player).join('\n')}`,
 			order: [plain(player.familyName), plain(player.givenName), player.birthDate, playerId].join(
 				'\u0000',
 			),

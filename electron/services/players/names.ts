@@ -2,6 +2,7 @@
 
 import type { Card } from '../../../shared/contract.ts'
 import { oneLetterOff } from '../../../shared/desk/outbox/addresses.ts'
+import type { Player } from '../../../shared/engine/visit/visit.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 
 const ligatures: Record<string, string> = {
@@ -35,13 +36,19 @@ const spellingsOf = ({ givenName, familyName, latinName }: Named) => [
 	{ givenName, familyName },
 	...(latinName ? [latinName] : []),
 ]
-export function wordsOfPlayer(card: Named & Pick<Card, 'club' | 'birthDate'>): string[] {
-	const names = spellingsOf(card).map(fullName).join(' ')
+/** Everything a player is looked for by: names, club, birth date, guardian, addresses, numbers. */
+export function wordsOfPlayer(player: Player): string[] {
+	const { club, birthDate, guardian, email } = player
+	const names = spellingsOf(player).map(fullName).join(' ')
+	const besides = [club, email, guardian?.name, guardian?.latinName, guardian?.email]
+	const all = [names, ...besides].filter((text) => text !== undefined && text !== null)
+	const phone = (guardian?.phone ?? '').replace(/\D/g, '')
 	return [
 		...new Set([
-			...words(`${names} ${card.club ?? ''}`),
-			...plain(names).split(/\s+/),
-			card.birthDate,
+			...words(all.join(' ')),
+			...plain(all.join(' ')).split(/\s+/),
+			...(phone ? [phone] : []),
+			birthDate,
 		]),
 	]
 }

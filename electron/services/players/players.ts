@@ -2,7 +2,9 @@
 import { randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import type { PlayerValue } from '../../../shared/desk/players/player-record.ts'
+import { clinicians } from '../../../shared/desk/workplace/call.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { birthProblems } from '../../../shared/engine/visit/birth.ts'
 import { nameProblems, tidyPlayer } from '../../../shared/engine/visit/names.ts'
 import type { Player } from '../../../shared/engine/visit/visit.ts'
@@ -23,7 +25,7 @@ const mostSimilar = 20
  * never merged.
  */
 export function savePlayer(
-	memory: Pick<Memory, 'players' | 'drafts' | 'people'>,
+	memory: Pick<Memory, 'clinic' | 'players' | 'drafts' | 'people'>,
 	deps: Deps,
 	{ playerId, player }: InputOf<'players.save'>,
 ): OutputOf<'players.save'> {
@@ -31,6 +33,7 @@ export function savePlayer(
 	const known = playerId === undefined ? undefined : players.entry(playerId)
 	const tidy = tidyPlayer(player)
 	refuseImpossible(tidy, dayHere(deps.now()))
+	if (known) refuseOtherAge(memory, deps, known.player, tidy)
 	const savedId = deps.store.together(() => {
 		const id = keepPlayer(deps, { playerId, player: tidy, follows: known?.recordId })
 		forgetTyped(memory, deps, playerId)
@@ -58,6 +61,33 @@ function refuseImpossible(player: Player, today: string): void {
 			'Some entries cannot stand. Nothing was changed.',
 			problems,
 		)
+}
+/**
+ * The rules that protect a minor hang on the birth date: that of somebody who is a minor before or
+ * after is changed by those who answer for the clinic. @throws Refusal for anybody else
+ */
+function refuseOtherAge(
+	{ clinic, people }: Pick<Memory, 'clinic' | 'people'>,
+	{ now }: Deps,
+	before: Player,
+	after: Player,
+): void {
+	if (before.birthDate === after.birthDate || clinicians.includes(people.acts().role)) return
+	const { adultYears } = clinic.settings.ages
+	const isMinor = ({ birthDate }: Player) => ageYears(birthDate, dayHere(now())) < adultYears
+	if (!isMinor(before) && !isMinor(after)) return
+	throw new Refusal(
+		'players.birth-date-by-clinician',
+		'The birth date of a minor is changed by a clinician. Nothing was changed.',
+		[
+			{
+				path: 'player.birthDate',
+				message:
+					`given ${after.birthDate}, allowed: ${before.birthDate}, as it is on record; ask a ` +
+					'clinician to correct it',
+			},
+		],
+	)
 }
 /** Keeps the details of a player, of somebody new without an id. @returns the player's id */
 export function keepPlayer(

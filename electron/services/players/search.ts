@@ -1,5 +1,7 @@
 /** The list of players: what is typed, and which players it fits. */
 import type { Card, InputOf, OutputOf } from '../../../shared/contract.ts'
+import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { daysMeant } from '../../../shared/desk/workplace/written-day.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { visitsOf } from '../visits/visits.ts'
@@ -19,6 +21,30 @@ export function cardOf(
 	}
 	return { ...card, openDraft: drafts.of(players.idsOf(playerId)).length > 0 }
 }
+/** What is looked for: words that begin a player's, and a birth date by all its readings. */
+interface Wanted {
+	words: readonly string[]
+	/** ISO dates of which one must be the birth date; none where no date was typed */
+	days: readonly string[]
+}
+/** Words of a date: '17 April 2010'. */
+const mostDateWords = 3
+/** Figures alone, of as many as a telephone number has: looked for without what stands between. */
+const telephone = /^[+(]?\d[\d\s()/.-]{5,}$/
+/** The longest run of words that is a date is taken for one; what is left are words. */
+function wantedBy(query: string, on: string): Wanted {
+	const typed = query.trim().split(/\s+/).filter(Boolean)
+	for (let long = mostDateWords; long > 0; long--)
+		for (let from = 0; from + long <= typed.length; from++) {
+			const days = daysMeant(typed.slice(from, from + long).join(' '), on)
+			if (days.length > 0) {
+				const rest = [...typed.slice(0, from), ...typed.slice(from + long)]
+				return { words: words(rest.join(' ')), days }
+			}
+		}
+	const figures = telephone.test(query.trim()) ? [query.replace(/\D/g, '')] : undefined
+	return { words: figures ?? words(query), days: [] }
+}
 /**
  * The last answer for a list: whatever is typed on is looked for in it alone. A new list has a new
  * array.
@@ -29,8 +55,9 @@ const lastAnswer = new WeakMap<
 >()
 const wordMark = '\n'
 /** Each wanted word begins a word of the player, or is part of the birth date. */
-function matching(all: PlayerEntry[], wanted: readonly string[]): PlayerEntry[] {
-	if (wanted.length === 0) return all
+function matching(all: PlayerEntry[], { words: wanted, days }: Wanted): PlayerEntry[] {
+	const born = ({ card }: PlayerEntry) => days.length === 0 || days.includes(card.birthDate)
+	if (wanted.length === 0) return days.length === 0 ? all : all.filter(born)
 	const before = lastAnswer.get(all)
 	const narrows =
 		before &&
@@ -48,14 +75,14 @@ function matching(all: PlayerEntry[], wanted: readonly string[]): PlayerEntry[] 
 		),
 	)
 	lastAnswer.set(all, { wanted, found })
-	return found
+	return found.filter(born)
 }
 export function searchPlayers(
 	memory: Pick<Memory, 'players' | 'drafts'>,
 	deps: Deps,
 	{ query, limit }: InputOf<'players.search'>,
 ): OutputOf<'players.search'> {
-	const found = matching(memory.players.ordered(), words(query))
+	const found = matching(memory.players.ordered(), wantedBy(query, dayHere(deps.now())))
 	return {
 		total: found.length,
 		cards: found.slice(0, limit).map((entry) => cardOf(memory, deps, entry)),

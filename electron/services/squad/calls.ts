@@ -14,7 +14,7 @@ export const squadCalls = (
 ) =>
 	({
 		'squad.list': () => listSquads(deps),
-		'squad.previewRoster': (input) => previewRoster(memory, input),
+		'squad.previewRoster': (input) => previewRoster(memory, deps, input),
 		'squad.create': (input) => createSquad(memory, deps, input),
 		'squad.open': (input) => openSquad(memory, deps, input),
 		'squad.mark': (input) => markPlayer(deps, input),

@@ -3,14 +3,15 @@ import { renameSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { setImmediate } from 'node:timers/promises'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { dayInWords } from '../../../shared/engine/plain/days.ts'
 import { ageYears } from '../../../shared/engine/visit/age.ts'
 import { folderToWrite, writeTrouble } from '../clinic/places.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
-import { documentFor } from '../visits/composing.ts'
+import { documentFor, mayLeave } from '../visits/composing.ts'
 import { keepDocument } from '../visits/documents.ts'
-import { openReport } from '../visits/reports.ts'
+import { handedOver, openReport } from '../visits/reports.ts'
 import { openVisit } from '../visits/visits.ts'
 import { type BoardNeeds, signedRows } from './board.ts'
 import { dayOf } from './day.ts'
@@ -155,26 +156,30 @@ function noteTrouble(run: Run, row: SignedRow, error: unknown, folder: string): 
 	if (trouble === undefined) throw error
 	return trouble.says
 }
-/** @returns how many files were written */
+/**
+ * @returns how many files were written. @throws Refusal where a visit may not leave: a student's
+ * without countersignature, or one entered in error
+ */
 async function writeReports(
 	memory: Needs,
 	deps: Deps,
 	row: SignedRow,
 	{ adultYears, day, folder }: Order,
 ): Promise<number> {
+	mayLeave(memory.players, deps, row.visitId)
 	const stem = `${day}-number-${row.number.padStart(3, '0')}`
 	const report = openReport(memory, deps, { visitId: row.visitId })
 	const documents: [name: string, bytes: Uint8Array][] = [
 		[`${stem}-report.pdf`, Buffer.from(report.base64, 'base64')],
 	]
 	if (ageYears(row.birthDate, day) < adultYears)
-		documents.push([`${stem}-page-2.pdf`, await guardianPage(memory, deps, row.visitId)])
+		documents.push([`${stem}-guardian.pdf`, await guardianPage(memory, deps, row.visitId)])
 	for (const [name, bytes] of documents) writeWhole(folder, name, bytes)
-	deps.store.audit({
-		function: 'export',
-		playerId: row.playerId,
-		objectRef: `report-file:number-${row.number}`,
-		purpose: 'screening day',
+	// whoever was given it is told of an amendment: the folder stands for them
+	handedOver(deps, {
+		visitId: row.visitId,
+		recipient: `Reports of the screening day, ${dayInWords(day)}`,
+		channel: 'export',
 	})
 	return documents.length
 }

@@ -8,9 +8,10 @@ import { kindWords, stateWords } from '../../../shared/desk/outbox/item.ts'
 import { call } from '../../host.ts'
 import { Refused } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
-import { Panel, Rows, timeWords } from '../../parts/panels.tsx'
+import { Panel, Rows, timeWords, Way } from '../../parts/panels.tsx'
 import { useFileUrl } from '../../parts/useFileUrl.ts'
 import { useHost, useReading } from '../../query.ts'
+import { shownItems } from './filters.ts'
 import { ItemFacts } from './ItemFacts.tsx'
 import { Next } from './Next.tsx'
 
@@ -67,10 +68,25 @@ export function Item({ itemId, personId }: ItemProps) {
 						look={look.value}
 						mine={item.owner.personId === personId}
 					/>
+					<OnToNext item={item} items={list.value?.items ?? []} />
 				</Stack>
 			</Box>
 			<Happenings item={item} />
 		</Stack>
+	)
+}
+
+/** One after the other: once this is checked, the way to the one that waits longest. */
+function OnToNext({ item, items }: { item: OutboxView; items: readonly OutboxView[] }) {
+	const waiting = shownItems(items, stateWords['to-check']).filter(
+		({ itemId }) => itemId !== item.itemId,
+	)
+	const [next] = waiting
+	if (item.state === 'to-check' || !next) return null
+	return (
+		<Way to={`#/outbox/item/${next.itemId}`}>
+			On to the next to check ({waiting.length} left): {next.playerName}, to {next.recipient.name}
+		</Way>
 	)
 }
 

@@ -2,7 +2,7 @@
 import { Alert, Box, Button, Stack } from '@mui/material'
 import { useState } from 'react'
 import { navigate } from 'wouter/use-hash-location'
-import type { OutputOf } from '../../../shared/contract.ts'
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import {
 	type Channel,
 	channels,
@@ -13,6 +13,7 @@ import {
 	outboxKinds,
 	roleWords,
 } from '../../../shared/desk/outbox/item.ts'
+import { HostRefusal } from '../../host.ts'
 import { Refused } from '../../parts/Answered.tsx'
 import { dayInWords, today } from '../../parts/dates.ts'
 import { Field, Form, Sheet, Trouble } from '../../parts/form.tsx'
@@ -27,13 +28,14 @@ const nameOf = ({ recipient: { name, role, email } }: Choice): string =>
 	`${name} (${roleWords[role]})${email ? `, ${email}` : ', no e-mail address'}`
 
 /** The choices as they stand on the screen. */
-type Entries = Record<'recipient' | 'kind' | 'channel' | 'protection' | 'due', string>
+type Entries = Record<'recipient' | 'kind' | 'channel' | 'protection' | 'due' | 'again', string>
 const nothingChosen = (): Entries => ({
 	recipient: '',
 	kind: '',
 	channel: '',
 	protection: protections[0],
 	due: today(),
+	again: '',
 })
 
 /** What the entries stand for; undefined where nothing of the lists is chosen. */
@@ -69,19 +71,28 @@ export function PutIntoOutbox(props: PutIntoOutboxProps) {
 function PutForm({ visitId, mailSet, of }: PutIntoOutboxProps & { of: Recipients }) {
 	const [entries, setEntries] = useState(nothingChosen)
 	const action = useHostAction()
+	/** the same was given to the same person before */
+	const [second, setSecond] = useState(false)
 	const chosen = chosenBy(entries, of)
+	const put = (input: InputOf<'outbox.add'>) =>
+		change('outbox.add', input).catch((error: unknown) => {
+			setSecond(error instanceof HostRefusal && error.code === 'outbox.second-sending')
+			throw error
+		})
 	const add = async () => {
 		const { choice, kind, channel, locked } = chosen
 		if (!choice) throw new Error('Recipient is not chosen. Choose one from the record.')
 		if (!kind) throw new Error('Document is not chosen. Choose one from the list.')
 		if (!channel) throw new Error('Way is not chosen. Choose one from the list.')
-		const { itemId } = await change('outbox.add', {
+		const again = second ? entries.again.trim() : ''
+		const { itemId } = await put({
 			visitId,
 			kind,
 			recipientId: choice.recipient.recipientId,
 			channel,
 			protection: isMail(channel) && locked ? 'password' : 'open',
 			due: entries.due,
+			...(again && { again }),
 		})
 		navigate(`/outbox/item/${itemId}`)
 		return ''
@@ -102,9 +113,23 @@ function PutForm({ visitId, mailSet, of }: PutIntoOutboxProps & { of: Recipients
 						'document to one recipient.'
 					}
 				>
-					<Fields {...{ entries, chosen, of, mailSet }} put={setEntries} />
+					<Fields
+						{...{ entries, chosen, of, mailSet }}
+						put={(update) => {
+							setSecond(false)
+							setEntries(update)
+						}}
+					/>
 				</Sheet>
 				<Told chosen={chosen} />
+				{second && (
+					<Field
+						label="Why it is sent once more"
+						value={entries.again}
+						set={(again) => setEntries((now) => ({ ...now, again }))}
+						focus
+					/>
+				)}
 				<Box>
 					<Button type="submit" variant="contained" disabled={action.busy}>
 						Put into the outbox

@@ -1,18 +1,15 @@
 /** The queue: what is uncertain, what waits to be sent, and every document on its way. */
-import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
-import { useEffect } from 'react'
-import { navigate } from 'wouter/use-hash-location'
+import { Alert, Box, Button, Link, Stack } from '@mui/material'
+import { useEffect, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
-import { channelWords, kindWords } from '../../../shared/desk/outbox/item.ts'
 import { Refused } from '../../parts/Answered.tsx'
-import { dayInWords } from '../../parts/dates.ts'
 import { Field, Outcome } from '../../parts/form.tsx'
-import { Empty } from '../../parts/Page.tsx'
-import { Panel, Rows, timeWords } from '../../parts/panels.tsx'
+import { PrintButton } from '../../parts/Print.tsx'
+import { Panel, timeWords } from '../../parts/panels.tsx'
 import { change, type HostAction, type HostAnswer, useHostAction } from '../../query.ts'
-import { filterTitles, firstFilter, shownItems } from './filters.ts'
-import { StateChip } from './StateChip.tsx'
+import { CloseMany } from './CloseMany.tsx'
+import { filterTitles, shownItems } from './filters.ts'
+import { QueueRows } from './QueueRows.tsx'
 
 type Listed = OutputOf<'outbox.list'>
 
@@ -34,7 +31,9 @@ interface QueueProps {
 export function Queue({ list, filter, setFilter, owner }: QueueProps) {
 	const action = useHostAction()
 	useSendWhenOnline()
+	const [words, setWords] = useState('')
 	const items = list.value?.items ?? []
+	const shown = shownItems(items, filter, words)
 	return (
 		<Stack spacing={2}>
 			<Refused of={list} />
@@ -46,10 +45,23 @@ export function Queue({ list, filter, setFilter, owner }: QueueProps) {
 				title="Queue"
 				hint="Sorted by due day. Every document is checked beside its recipient before it leaves."
 			>
-				<Box sx={{ maxWidth: 280 }}>
-					<Field label="Show" value={filter} set={setFilter} optional options={filterTitles} />
+				<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}>
+					<Box sx={{ width: 280 }}>
+						<Field label="Show" value={filter} set={setFilter} optional options={filterTitles} />
+					</Box>
+					<Box sx={{ width: 320 }}>
+						<Field
+							label="Find in the queue"
+							value={words}
+							set={setWords}
+							optional
+							hint="Player, recipient, document or number."
+						/>
+					</Box>
+					<PrintButton what="the queue" />
 				</Box>
-				<Items items={shownItems(items, filter)} filter={filter} />
+				<QueueRows items={shown} filter={filter} isFound={words.trim() !== ''} />
+				<CloseMany items={shown} run={action.run} busy={action.busy} />
 			</Panel>
 		</Stack>
 	)
@@ -98,99 +110,5 @@ function NoMailServer({ owner }: { owner: boolean }) {
 				'The owner can set one under Mail settings.'
 			)}
 		</Alert>
-	)
-}
-
-const heads = ['Number', 'Player', 'Document', 'Recipient', 'Way', 'State', 'Owner', 'Due', 'Age']
-function Items({ items, filter }: { items: readonly OutboxView[]; filter: string }) {
-	return (
-		<Rows
-			label="Outbox"
-			empty={
-				filter === '' || filter === firstFilter ? (
-					<NothingYet />
-				) : (
-					`Nothing here is ${filter.toLowerCase()}. Choose ${firstFilter} to see the rest.`
-				)
-			}
-			figures={['Age']}
-			heads={heads}
-			rows={items.map((item) => ({
-				key: item.itemId,
-				cells: [
-					<Open key="open" item={item} />,
-					<Player key="player" item={item} />,
-					<Document key="kind" item={item} />,
-					item.recipient.name,
-					channelWords[item.channel],
-					<StateChip key="state" item={item} />,
-					item.owner.name,
-					<Due key="due" item={item} />,
-					item.ageDays === 1 ? '1 day' : `${item.ageDays} days`,
-				],
-			}))}
-		/>
-	)
-}
-const NothingYet = () => (
-	<Empty
-		says="No document is on its way. Prepare one from a signed visit: it is checked here before it leaves."
-		act={
-			<Button variant="contained" onClick={() => navigate('/outbox/prepare')}>
-				Prepare a document
-			</Button>
-		}
-	/>
-)
-interface OfItem {
-	item: OutboxView
-}
-function Open({ item }: OfItem) {
-	return (
-		<Link
-			href={`#/outbox/item/${item.itemId}`}
-			sx={{
-				display: 'inline-flex',
-				alignItems: 'center',
-				minHeight: 44,
-				fontWeight: 600,
-				whiteSpace: 'nowrap',
-			}}
-		>
-			{item.number}
-		</Link>
-	)
-}
-function Player({ item }: OfItem) {
-	return (
-		<Box>
-			<Typography variant="body2">{item.playerName}</Typography>
-			<Typography variant="body2" color="textSecondary">
-				born {dayInWords(item.birthDate)}
-			</Typography>
-		</Box>
-	)
-}
-function Document({ item }: OfItem) {
-	return (
-		<Box>
-			<Typography variant="body2">{kindWords[item.kind]}</Typography>
-			{item.newerVersion && (
-				<Typography variant="body2" color="error">
-					version {item.version}; version {item.newerVersion} is newer
-				</Typography>
-			)}
-		</Box>
-	)
-}
-function Due({ item }: OfItem) {
-	return (
-		<Typography
-			variant="body2"
-			{...(item.overdue ? { color: 'error', sx: { fontWeight: 600 } } : {})}
-		>
-			{dayInWords(item.due)}
-			{item.overdue ? ', overdue' : ''}
-		</Typography>
 	)
 }

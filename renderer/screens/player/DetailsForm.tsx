@@ -1,6 +1,6 @@
 /** The fields of a player and of the guardian, and what of them is not saved yet. */
 import { Alert, Box, Button, Stack } from '@mui/material'
-import type { KeyboardEvent } from 'react'
+import { Fragment, type KeyboardEvent } from 'react'
 import { isAdultOn } from '../../../shared/engine/facts/age.ts'
 import { sexes } from '../../../shared/engine/visit/terms.ts'
 import { languageNames } from '../../../shared/engine/words/en/languages.ts'
@@ -9,7 +9,7 @@ import { timeInWords, today } from '../../parts/dates.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { useReading } from '../../query.ts'
-import { guardianPaths, isLanguage, personPaths, titleOf } from './details.ts'
+import { guardianPaths, isLanguage, personPaths, titleOf, twicePaths } from './details.ts'
 import type { PlayerForm } from './usePlayerForm.ts'
 
 const types: Record<string, string> = {
@@ -53,19 +53,31 @@ interface DetailsFormProps {
 export function DetailsForm({ typed, isNew, takesFocus, since, save, close }: DetailsFormProps) {
 	useReading('protocol in force', {}, ['protocol.get'], loadProtocol)
 	const field = (path: string) => (
-		<Field
-			key={path}
-			label={titleOf(path)}
-			value={typed.form[path] ?? ''}
-			type={types[path]}
-			optional={!needed.includes(path)}
-			error={typed.wrong[path]}
-			hint={typed.asked[path]}
-			options={path === 'sex' ? sexes : undefined}
-			offers={isLanguage(path) ? languageNames : undefined}
-			focus={takesFocus && path === 'givenName'}
-			set={(value) => typed.put(path, value)}
-		/>
+		<Fragment key={path}>
+			<Field
+				label={titleOf(path)}
+				value={typed.form[path] ?? ''}
+				type={types[path]}
+				optional={!needed.includes(path)}
+				error={typed.wrong[path]}
+				hint={typed.asked[path]}
+				options={path === 'sex' ? sexes : undefined}
+				offers={isLanguage(path) ? languageNames : undefined}
+				focus={takesFocus && path === 'givenName'}
+				set={(value) => typed.put(path, value)}
+			/>
+			{twicePaths.includes(path) && typed.typed[path]?.trim() && (
+				<Box onPaste={(event) => event.preventDefault()}>
+					<Field
+						label={`${titleOf(path)} once more`}
+						value={typed.again[path] ?? ''}
+						type="email"
+						hint="Typed, not pasted: what is written here is where documents go."
+						set={(value) => typed.putAgain(path, value)}
+					/>
+				</Box>
+			)}
+		</Fragment>
 	)
 	return (
 		<Stack

@@ -35,6 +35,21 @@ const allGuardianPaths = [
 export const paths: readonly string[] = [...allPersonPaths, ...allGuardianPaths]
 /** Typed and shown by its name, kept as its tag. */
 export const isLanguage = (path: string): boolean => path.endsWith('preferredLanguage')
+/** Addresses that documents go to: what is new of them is typed twice. */
+export const twicePaths: readonly string[] = ['email', 'guardian.email']
+const plainAddress = (text = ''): string => text.trim().toLowerCase()
+/** What is wrong where a new address and its second typing differ, by field of the second. */
+export const twiceProblems = (typed: Form, again: Form): Record<string, string> =>
+	Object.fromEntries(
+		twicePaths
+			.filter((path) => isFilled(typed, path))
+			.filter((path) => plainAddress(typed[path]) !== plainAddress(again[path]))
+			.map((path) => [
+				path,
+				`${titleOf(path)} was typed as ${typed[path]?.trim()} and once more as ` +
+					`${again[path]?.trim() || 'nothing'}. Type both anew.`,
+			]),
+	)
 export const titleOf = (path: string) => fieldMeta(playerSchema, path).title
 
 const isFilled = (form: Form, path: string): boolean => Boolean(form[path]?.trim())

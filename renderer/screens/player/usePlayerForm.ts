@@ -11,6 +11,7 @@ import {
 	type Player,
 	paths,
 	readForm,
+	twiceProblems,
 } from './details.ts'
 import { allKept, type FormOf, isAllKept, keepTyped } from './keeping.ts'
 import type { SavedNotice } from './notice.ts'
@@ -21,6 +22,9 @@ export interface PlayerForm {
 	typed: Form
 	/** what stands on record, by path */
 	held: Form
+	/** new addresses as they were typed once more, by path */
+	again: Form
+	putAgain: (path: string, value: string) => void
 	/** what is wrong with a field, by its path */
 	wrong: Form
 	/** what is asked about a field */
@@ -97,6 +101,7 @@ export function usePlayerForm(
 	const held = useMemo<Form>(() => (player ? formOf(player) : {}), [player])
 	const { typed, saved: dropSaved, discard, put, ...rest } = useTyped(of, held, before)
 	const [refusedAt, setRefusedAt] = useState<Form>({})
+	const [again, setAgain] = useState<Form>({})
 	const [says, setSays] = useState('')
 	const [busy, setBusy] = useState(false)
 	useLeaveGuard()
@@ -107,13 +112,15 @@ export function usePlayerForm(
 	}
 	const save = async (): Promise<boolean> => {
 		const read = readForm(form, today())
-		refuse(read.problems)
-		if (!read.player || Object.keys(read.problems).length > 0) return false
+		const problems = { ...twiceProblems(typed, again), ...read.problems }
+		refuse(problems)
+		if (!read.player || Object.keys(problems).length > 0) return false
 		setBusy(true)
 		try {
 			await allKept()
 			const notice = await change('players.save', { playerId: of.playerId, player: read.player })
 			dropSaved(typed)
+			setAgain({})
 			saved(notice)
 			return true
 		} catch (error) {
@@ -125,7 +132,8 @@ export function usePlayerForm(
 		}
 	}
 	return {
-		...{ form, typed, held, says, busy, save, ...rest },
+		...{ form, typed, held, again, says, busy, save, ...rest },
+		putAgain: (path, value) => setAgain((now) => ({ ...now, [path]: value })),
 		wrong: { ...refusedAt, ...entryProblems(form, today()) },
 		asked: entryQuestions(form, today()),
 		edited: Object.keys(typed).length > 0,

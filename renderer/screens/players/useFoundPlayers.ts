@@ -3,7 +3,6 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
 import type { Card, InputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { goTo } from '../../parts/goTo.ts'
-import { parseDate } from '../../parts/parseDate.ts'
 import { type HostAnswer, useReading } from '../../query.ts'
 
 const limit = 100
@@ -24,13 +23,9 @@ function searchInTurn(search: Search): Promise<Found> {
 	before = found.catch(() => {})
 	return found
 }
-/**
- * What the host found for the text; a birth date in any clear form is looked for as the records
- * write it.
- */
+/** What the host found for the text. */
 export function useFoundPlayers(query: string): HostAnswer<Found> {
-	const day = parseDate(query)
-	const search: Search = { query: day.ok ? day.iso : query, limit }
+	const search: Search = { query, limit }
 	const options = { keepLast: true }
 	return useReading('players.search', search, ['players.search'], searchInTurn, options)
 }

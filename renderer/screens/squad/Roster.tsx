@@ -1,66 +1,26 @@
 /** A roster taken in, for a new day or late arrivals: looked over first, then taken in. */
 import { Alert, Box, Button } from '@mui/material'
-import { useRef, useState } from 'react'
-import { navigate } from 'wouter/use-hash-location'
-import type { OutputOf } from '../../../shared/contract.ts'
-import { call } from '../../host.ts'
-import { today } from '../../parts/dates.ts'
+import { useRef } from 'react'
 import { Field, Form, Trouble } from '../../parts/form.tsx'
 import { Needs } from '../../parts/Needs.tsx'
-import { Panel } from '../../parts/panels.tsx'
-import { change, useHostAction } from '../../query.ts'
-import { type Answers, RosterPreview } from './RosterPreview.tsx'
+import { Panel, Way } from '../../parts/panels.tsx'
+import { decodedText } from '../../parts/tableText.ts'
+import { RosterPreview } from './RosterPreview.tsx'
+import { type Standing, useRoster } from './useRoster.ts'
 
 const side = { display: 'flex', flexWrap: 'wrap', gap: 2 } as const
 
 const hint =
-	'A table (CSV) with the columns number, given name, family name, birth date, sex; also ' +
-	'guardian, guardian email, guardian phone, consents. Nothing is saved until you confirm.'
-
-/** A day that stands, to which players are added. */
-interface Standing {
-	squadId: string
-	team: string
-	day: string
-}
-/** The roster typed, what the host read of it, and who of it was said to be on record. */
-function useRoster(into: Standing | undefined) {
-	const [team, setTeam] = useState(into?.team ?? '')
-	const [day, setDay] = useState(into?.day ?? today())
-	const [text, setText] = useState('')
-	const [preview, setPreview] = useState<OutputOf<'squad.previewRoster'>>()
-	const [same, setSame] = useState<Answers>({})
-	const action = useHostAction()
-	/** Other words: what was read of the earlier ones no longer holds. */
-	const type = (words: string) => {
-		setText(words)
-		setPreview(undefined)
-	}
-	const look = (words: string) =>
-		action.run(async () => {
-			setPreview(await call('squad.previewRoster', { text: words, team, day }))
-			setSame({})
-			return ''
-		})
-	const take = () =>
-		action.run(async () => {
-			const standing = into ? { squadId: into.squadId } : {}
-			const { squadId } = await change('squad.create', { text, team, day, same, ...standing })
-			if (!into) navigate(`/squad/${squadId}`)
-			type('')
-			return 'Imported.'
-		})
-	const answer = (row: number, who: string) => setSame((now) => ({ ...now, [String(row)]: who }))
-	return { team, setTeam, day, setDay, text, type, look, preview, same, answer, take, action }
-}
+	'A table (CSV) as the club has it: names and birth dates, and what else it holds of shirt number, ' +
+	'sex, guardian, guardian e-mail and phone, consents. You see how it is read before anything is saved.'
 
 /** @param into where players are added to a day that stands */
 export function NewDay({ into }: { into?: Standing }) {
 	const roster = useRoster(into)
-	const { team, text, look, action, preview } = roster
+	const { team, text, look, action, made } = roster
 	return (
 		<Panel title={into ? 'Late arrivals' : 'New screening day'} hint={hint}>
-			<Form submit={() => look(text)} sx={{ display: 'grid', gap: 2 }}>
+			<Form submit={look} sx={{ display: 'grid', gap: 2 }}>
 				{!into && (
 					<Box sx={side}>
 						<Box sx={{ flexGrow: 1 }}>
@@ -71,12 +31,7 @@ export function NewDay({ into }: { into?: Standing }) {
 						</Box>
 					</Box>
 				)}
-				<FileChooser
-					read={(words) => {
-						roster.type(words)
-						look(words)
-					}}
-				/>
+				<FileChooser read={roster.readFile} />
 				<Field
 					label="Roster"
 					value={text}
@@ -85,21 +40,18 @@ export function NewDay({ into }: { into?: Standing }) {
 					optional
 					hint="Or paste the table here, the headings first."
 				/>
-				<Trouble says={action.says} />
 				<Look busy={action.busy} team={team} text={text} />
-				{preview && (
+				{roster.preview && (
 					<RosterPreview
-						preview={preview}
-						same={roster.same}
-						answer={roster.answer}
-						busy={action.busy}
-						adding={into !== undefined}
-						take={roster.take}
+						roster={roster}
+						preview={roster.preview}
+						adding={into !== undefined || made !== undefined}
 					/>
 				)}
+				<Trouble says={action.says} />
 				{action.done && (
 					<Alert severity="success" role="status">
-						{action.done}
+						{action.done} {made && <Way to={`#/squad/${made}`}>Open the board</Way>}
 					</Alert>
 				)}
 			</Form>
@@ -134,11 +86,13 @@ function FileChooser({ read }: { read: (words: string) => void }) {
 				ref={chooser}
 				hidden
 				type="file"
-				accept=".csv,text/csv,text/plain"
+				accept=".csv,.tsv,.txt,text/csv,text/plain"
 				aria-label="Roster file"
-				onChange={(event) => {
-					const [file] = event.target.files ?? []
-					if (file) void file.text().then(read)
+				onChange={async ({ target }) => {
+					const [file] = target.files ?? []
+					// the same file can be chosen again once it was mended
+					target.value = ''
+					if (file) read(decodedText(new Uint8Array(await file.arrayBuffer())))
 				}}
 			/>
 		</Box>

@@ -1,82 +1,112 @@
 /** What the host read of a roster: its problems, its players, and who may be on record already. */
 import { Alert, Box, Button, FormControlLabel, Radio, RadioGroup, Typography } from '@mui/material'
-import type { OutputOf } from '../../../shared/contract.ts'
+import { purposes } from '../../../shared/desk/records/consent.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { counted } from '../../parts/Needs.tsx'
 import { Rows } from '../../parts/panels.tsx'
+import { peopleOpen, RosterPeople } from './RosterPeople.tsx'
+import { RosterReading } from './RosterReading.tsx'
+import { columnSays, RosterRepairs } from './RosterRepairs.tsx'
+import type { Preview, RosterState, Same } from './useRoster.ts'
 
-type Preview = OutputOf<'squad.previewRoster'>
 type RosterRow = Preview['rows'][number]
-type Known = RosterRow['known'][number]
-/** By row of the roster: the id of the player who it is, or 'new'. */
-export type Answers = Record<string, string>
 
-/** 'birthDate' as 'birth date', as the heading of the list has it. */
-const columnWords = (column: string) =>
-	column
-		.replace(/([A-Z])/g, ' $1')
-		.replaceAll('.', ' ')
-		.toLowerCase()
-
-/** Why the roster cannot be taken in yet; empty where it can. */
-function waitsFor({ problems, rows }: Preview, same: Answers): string {
-	if (problems.length > 0) return 'Correct the rows above and look at the roster again.'
-	if (rows.length === 0) return 'There is no player in the roster.'
-	const open = rows.filter((row) => row.known.length > 0 && same[String(row.row)] === undefined)
-	if (open.length === 0) return ''
-	return `Answer first who is on record already: ${open.map((row) => row.name).join(', ')}.`
+const isAsked = ({ known, alike }: RosterRow): boolean => known.length + alike.length > 0
+/** Why nothing of the roster can be taken in yet; empty where it can. */
+function waitsFor(
+	preview: Preview,
+	{ same, people }: Pick<RosterState, 'same' | 'people'>,
+): string {
+	const { rows, bad, problems } = preview
+	if (rows.length === 0)
+		return problems.length > bad.length || bad.length > 0
+			? 'Say above how the list is to be read.'
+			: 'There is no player in the roster.'
+	const open = rows.filter((row) => isAsked(row) && same[String(row.row)] === undefined)
+	if (open.length > 0)
+		return `Answer first who is on record already: ${open.map((row) => row.name).join(', ')}.`
+	const nobody = peopleOpen(preview, people)
+	return nobody.length > 0 ? `Name first whom consents are for: ${nobody.join(', ')}.` : ''
 }
-
 interface RosterPreviewProps {
+	roster: RosterState
 	preview: Preview
-	same: Answers
-	answer: (row: number, who: string) => void
-	busy: boolean
 	/** Whether players are added to a day that stands. */
 	adding: boolean
-	take: () => void
 }
-export function RosterPreview(props: RosterPreviewProps) {
-	const { preview, same, answer, busy, adding, take } = props
-	const waits = waitsFor(preview, same)
+export function RosterPreview({ roster, preview, adding }: RosterPreviewProps) {
+	const { same, answer, action } = roster
+	const { bad, problems, rows } = preview
+	const rowsBad = new Set(bad.map(({ row }) => row))
 	return (
 		<Box sx={{ display: 'grid', gap: 2 }}>
 			<Typography role="status" sx={{ fontWeight: 600 }}>
-				{counted(preview.rows.length, 'player')} can be taken in,{' '}
-				{counted(preview.problems.length, 'problem')}.
+				{counted(rows.length, 'player')} can be taken in, {counted(problems.length, 'problem')}.
 			</Typography>
-			{preview.problems.length > 0 && (
-				<Alert severity="error" role="alert">
-					{preview.problems.map(({ row, column, message }) => (
-						<Typography key={`${row} ${column} ${message}`}>
-							Row {row}, {columnWords(column)}: {message}.
-						</Typography>
-					))}
-				</Alert>
-			)}
-			<Players rows={preview.rows} />
-			{preview.rows
-				.filter((row) => row.known.length > 0)
-				.map((row) => (
-					<OnRecord
-						key={row.row}
-						row={row}
-						value={same[String(row.row)] ?? ''}
-						set={(who) => answer(row.row, who)}
-					/>
-				))}
-			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 2 }}>
-				<Button
-					variant={adding ? 'outlined' : 'contained'}
-					disabled={busy || waits !== ''}
-					onClick={take}
-				>
-					{adding ? 'Add to the board' : 'Import and open the board'}
-				</Button>
-				<Typography variant="body2" color="textSecondary">
-					{waits}
+			<RosterReading preview={preview} answers={roster.answers} say={roster.say} />
+			<OfTheList problems={problems.filter(({ row }) => !rowsBad.has(row))} />
+			<RosterRepairs
+				preview={preview}
+				repair={roster.repair}
+				leaveOut={roster.leaveOut}
+				busy={action.busy}
+			/>
+			<Players rows={rows} />
+			{rows.filter(isAsked).map((row) => (
+				<OnRecord
+					key={row.row}
+					row={row}
+					value={same[String(row.row)] ?? ''}
+					set={(who) => answer(row.row, who)}
+				/>
+			))}
+			<RosterPeople preview={preview} people={roster.people} setPeople={roster.setPeople} />
+			<Take
+				waits={waitsFor(preview, roster)}
+				label={takeWords(preview, same, adding)}
+				roster={roster}
+				isMain={!adding}
+			/>
+		</Box>
+	)
+}
+/** Problems of the list as a whole: nothing of it can be read before they are mended. */
+function OfTheList({ problems }: Pick<Preview, 'problems'>) {
+	if (problems.length === 0) return null
+	return (
+		<Alert severity="error" role="alert">
+			{problems.map(({ row, column, message }) => (
+				<Typography key={`${row} ${column} ${message}`}>
+					Row {row}, {columnSays(column)}: {message}.
 				</Typography>
-			</Box>
+			))}
+		</Alert>
+	)
+}
+function takeWords({ rows, bad }: Preview, same: Same, adding: boolean): string {
+	const players = rows.filter(({ row }) => same[String(row)] !== 'leave-out').length
+	if (bad.length > 0) return `Take in ${counted(players, 'player')} without ${bad.length} more`
+	return adding ? 'Add to the board' : 'Import and open the board'
+}
+interface TakeProps {
+	waits: string
+	label: string
+	roster: RosterState
+	isMain: boolean
+}
+function Take({ waits, label, roster: { action, take }, isMain }: TakeProps) {
+	return (
+		<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 2 }}>
+			<Button
+				variant={isMain ? 'contained' : 'outlined'}
+				disabled={action.busy || waits !== ''}
+				onClick={take}
+			>
+				{label}
+			</Button>
+			<Typography variant="body2" color="textSecondary">
+				{waits}
+			</Typography>
 		</Box>
 	)
 }
@@ -86,25 +116,24 @@ function Players({ rows }: { rows: readonly RosterRow[] }) {
 		<Rows
 			label="Players of the roster"
 			heads={['Row', 'Number', 'Player', 'Born', 'Guardian', 'Consents']}
-			empty="No good row."
+			figures={['Row', 'Number']}
+			empty="No row can be taken in yet."
 			rows={rows.map((row) => ({
 				key: String(row.row),
 				cells: [
 					row.row,
-					row.number,
+					row.isNumbered ? `${row.number} (given here)` : row.number,
 					row.name,
 					dayInWords(row.birthDate),
 					row.guardian ?? '',
-					row.consents.join(', '),
+					row.consents.map((purpose) => purposes[purpose].says).join('; '),
 				],
 			}))}
 		/>
 	)
 }
 
-const knownWords = ({ name, birthDate, why }: Known): string =>
-	`Yes, this is ${name}, born ${dayInWords(birthDate)}` +
-	(why === 'twin' ? ' (or a twin: check)' : '')
+const orTwin = (why: 'same-person' | 'twin') => (why === 'twin' ? ' (or a twin: check)' : '')
 
 interface OnRecordProps {
 	row: RosterRow
@@ -112,20 +141,27 @@ interface OnRecordProps {
 	set: (who: string) => void
 }
 function OnRecord({ row, value, set }: OnRecordProps) {
+	const option = (who: string, label: string) => (
+		<FormControlLabel key={who} value={who} control={<Radio />} label={label} />
+	)
+	const { known, alike } = row
 	return (
 		<RadioGroup aria-label={`Who is ${row.name}`} value={value} onChange={(_, who) => set(who)}>
 			<Typography sx={{ fontWeight: 600 }}>
-				{row.name}, born {dayInWords(row.birthDate)}: on record already?
+				{row.name}, born {dayInWords(row.birthDate)}:{' '}
+				{known.length > 0 ? 'on record already?' : 'in the list twice?'}
 			</Typography>
-			{row.known.map((known) => (
-				<FormControlLabel
-					key={known.playerId}
-					value={known.playerId}
-					control={<Radio />}
-					label={knownWords(known)}
-				/>
+			{alike.map((other) => (
+				<Typography key={other.row} color="textSecondary">
+					Row {other.row} is {other.name}, born {dayInWords(other.birthDate)}
+					{orTwin(other.why)}.
+				</Typography>
 			))}
-			<FormControlLabel value="new" control={<Radio />} label="No, a new player" />
+			{known.map(({ playerId, name, birthDate, why }) =>
+				option(playerId, `Yes, this is ${name}, born ${dayInWords(birthDate)}${orTwin(why)}`),
+			)}
+			{option('new', 'No, a new player')}
+			{alike.length > 0 && option('leave-out', `The same: leave out row ${row.row}`)}
 		</RadioGroup>
 	)
 }

@@ -1,6 +1,6 @@
 /** One station, one player: its fields alone, in large type, written into the player's draft. */
 import { Alert, Box, Button, Checkbox, FormControlLabel, Typography } from '@mui/material'
-import { useEffect, useState } from 'react'
+import { Fragment, useEffect, useState } from 'react'
 import { navigate } from 'wouter/use-hash-location'
 import type { BoardRow } from '../../../shared/desk/squad/board.ts'
 import { missingAt, type StationId, stationOf } from '../../../shared/desk/squad/stations.ts'
@@ -21,6 +21,7 @@ import { Pairs } from '../assessment/Pairs.tsx'
 import { type OpenDraft, useDraft } from '../assessment/useDraft.ts'
 import { Gaps } from './Gaps.tsx'
 import { labelOf } from './labels.ts'
+import { SideHeads } from './SideHeads.tsx'
 import { SwapQuestion } from './SwapQuestion.tsx'
 
 interface StationProps {
@@ -153,14 +154,16 @@ function Entries({ squadId, station, row, open }: AtStationProps) {
 	const last = latestBefore(earlier, draft.visit.visitDate)
 	return (
 		<Box sx={{ ...large, display: 'grid', gap: 1, maxWidth: 1100 }} onKeyDown={walkByEnter}>
-			{stationOf(station).rows.map((paths) => (
-				<FieldRow
-					key={paths[0]}
-					paths={paths}
-					draft={draft}
-					change={change}
-					before={last ? paths.map((path) => readPath(last, path)) : []}
-				/>
+			{stationOf(station).rows.map((paths, place, rows) => (
+				<Fragment key={paths[0]}>
+					{paths.length > 1 && rows[place - 1]?.length !== paths.length && <SideHeads />}
+					<FieldRow
+						paths={paths}
+						draft={draft}
+						change={change}
+						before={last ? paths.map((path) => readPath(last, path)) : []}
+					/>
+				</Fragment>
 			))}
 			{station === 'check-in' && <CheckedIn draft={draft} change={change} />}
 			{station === 'footwear' && <Pairs draft={draft} change={change} />}

@@ -4,7 +4,9 @@
  */
 export interface KnownAddress {
 	email: string
-	/** whose it is, in words */
+	/** whose it is */
+	name: string
+	/** and in which role, in words */
 	of: string
 }
 
@@ -77,20 +79,49 @@ const holdsOtherScript = (email: string): boolean =>
 		.split('.')
 		.some((label) => label.startsWith('xn--'))
 
+/** Others who use the very same address: one person's on several records is one person. */
+function sharedWith(email: string, whose: string, known: readonly KnownAddress[]): string[] {
+	const others = known.filter((other) => other.email === email && !isSameName(other.name, whose))
+	const named = [...new Set(others.map(({ name, of }) => `${name} (${of})`))]
+	if (named.length === 0) return []
+	const shown = named.slice(0, mostNamed)
+	const more = named.length > shown.length ? ` and ${named.length - shown.length} more` : ''
+	return [
+		`${email} is on record for ${shown.join(', ')}${more} too. Ask ${whose || 'the recipient'} ` +
+			'whose it is before anything is sent there.',
+	]
+}
+/** People who are named at once: a choice of this program. */
+const mostNamed = 3
+const isSameName = (one: string, other: string): boolean =>
+	wordsOfName(one).join(' ') === wordsOfName(other).join(' ')
+const wordsOfName = (name: string): string[] =>
+	name
+		.normalize('NFKC')
+		.toLowerCase()
+		.split(/[\s,]+/)
+		.filter(Boolean)
+		.sort()
+
 /**
  * Warnings to read before an address is used. A domain that others on record use too is trusted.
- * @param known every other address on record; the same address may stand among them
+ * @param whose the name of the person it is to be used for
+ * @param known every address on record; the same address may stand among them
  */
-export function addressWarnings(typed: string, known: readonly KnownAddress[]): string[] {
+export function addressWarnings(
+	typed: string,
+	whose: string,
+	known: readonly KnownAddress[],
+): string[] {
 	const email = tidyAddress(typed)
-	const others = known
-		.map((address) => ({ ...address, email: tidyAddress(address.email) }))
-		.filter((other) => other.email !== email)
-	const warnings: string[] = []
+	const all = known.map((address) => ({ ...address, email: tidyAddress(address.email) }))
+	const others = all.filter((other) => other.email !== email)
+	const warnings = sharedWith(email, whose, all)
 	const near = others.find((other) => oneLetterOff(other.email, email))
 	if (near)
 		warnings.push(
-			`${email} is one letter off ${near.email} (${near.of}). Read it aloud to the recipient.`,
+			`${email} is one letter off ${near.email} (${near.name}, ${near.of}). Read it aloud to ` +
+				'the recipient.',
 		)
 	if (holdsOtherScript(email))
 		warnings.push(
@@ -103,12 +134,12 @@ export function addressWarnings(typed: string, known: readonly KnownAddress[]): 
 function domainWarning(domain: string, others: readonly KnownAddress[]): string[] {
 	const domains = new Map(others.map((other) => [domainOf(other.email), other]))
 	if (domains.has(domain)) return []
-	for (const [known, { of }] of domains) {
+	for (const [known, { name, of }] of domains) {
 		const why = likeness(domain, known)
 		if (why)
 			return [
-				`The part after @, ${domain}, ${why} ${known}, which is on record (${of}). Have it ` +
-					'spelled.',
+				`The part after @, ${domain}, ${why} ${known}, which is on record (${name}, ${of}). Have ` +
+					'it spelled.',
 			]
 	}
 	return []

@@ -73,6 +73,8 @@ export const outboxCalls = {
 			channel: z.enum(channels),
 			protection: z.enum(['password', 'open']).optional(),
 			due: z.iso.date(),
+			/** why the same person is given the same document once more */
+			again: reason.optional(),
 		}),
 		item,
 		desk,

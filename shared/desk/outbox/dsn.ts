@@ -1,6 +1,6 @@
 /**
- * Reads a delivery report (RFC 3464): whole message or only its status part, as pasted. Unknown
- * text is refused in words.
+ * Reads a delivery report (RFC 3464): its status part, or that part alone as pasted. Unknown text is
+ * refused in words.
  */
 const dsnActions = ['failed', 'delayed', 'delivered', 'relayed', 'expanded'] as const
 type DsnAction = (typeof dsnActions)[number]
@@ -36,20 +36,6 @@ const headOf = (text: string) => {
 	const end = text.search(/\n[ \t]*\n/)
 	return end < 0 ? text : text.slice(0, end)
 }
-/** Parts of a multipart body, nested ones opened; each with its type and text. */
-function partsOf(text: string, depth = 0): { type: string; text: string }[] {
-	const head = headOf(text)
-	const type = fieldsOf(head).get('content-type') ?? ''
-	const body = text.slice(head.length).replace(/^\n[ \t]*\n/, '')
-	const boundary = /boundary\s*=\s*(?:"([^"]+)"|([^\s;]+))/i.exec(type)
-	const mark = boundary?.[1] ?? boundary?.[2]
-	if (!/^multipart\//i.test(type) || mark === undefined || depth > 5)
-		return [{ type: (type.split(';')[0] ?? '').trim().toLowerCase(), text: body }]
-	const cuts = `\n${body}`.split(`\n--${mark}`).slice(1)
-	return cuts
-		.filter((cut) => !cut.startsWith('--'))
-		.flatMap((cut) => partsOf(cut.replace(/^[^\n]*\n/, ''), depth + 1))
-}
 const typed = (value: string) =>
 	value
 		.replace(/^[^;]*;\s*/, '')
@@ -57,19 +43,19 @@ const typed = (value: string) =>
 		.replace(/^<|>$/g, '')
 const bare = (value: string | undefined) => value?.match(/<[^<>\s]+>/)?.[0]
 
-const statusTypes = ['message/delivery-status', 'message/global-delivery-status']
-const originalTypes = [
-	'message/rfc822',
-	'text/rfc822-headers',
-	'message/global',
-	'message/global-headers',
-]
-/** @param text what was pasted or dropped */
-export function readDsn(text: string): DsnAnswer {
-	const all = lines(text).replace(/^\n+/, '')
-	const parts = partsOf(all)
-	const textOf = (types: readonly string[]) => parts.find(({ type }) => types.includes(type))?.text
-	const status = textOf(statusTypes) ?? (/^Final-Recipient:/im.test(all) ? all : undefined)
+/** A returned message by its parts, decoded. */
+export interface ReportParts {
+	/** all of it, as it was pasted or dropped */
+	text: string
+	/** what the mail system says of the delivery */
+	status?: string
+	/** the message that is reported on, or its head */
+	original?: string
+}
+export function readDsn(parts: ReportParts): DsnAnswer {
+	const all = lines(parts.text)
+	const whole = parts.status ?? (/^Final-Recipient:/im.test(all) ? all : undefined)
+	const status = whole === undefined ? undefined : lines(whole)
 	if (status === undefined)
 		return {
 			ok: false,
@@ -92,14 +78,14 @@ export function readDsn(text: string): DsnAnswer {
 	const envelopeId = groups
 		.find((group) => group.has('original-envelope-id'))
 		?.get('original-envelope-id')
-	const messageId = messageIdOf(textOf(originalTypes))
+	const messageId = messageIdOf(parts.original)
 	return { ok: true, value: { envelopeId: envelopeId || undefined, messageId, recipients } }
 }
 /** The Message-ID of the message that is reported on, where the report carries it. */
 const messageIdOf = (original: string | undefined): string | undefined =>
 	original === undefined
 		? undefined
-		: bare(fieldsOf(headOf(original.replace(/^\n+/, ''))).get('message-id'))
+		: bare(fieldsOf(headOf(lines(original).replace(/^\n+/, ''))).get('message-id'))
 
 const isAction = (text: string): text is DsnAction =>
 	(dsnActions as readonly string[]).includes(text)
@@ -128,6 +114,28 @@ function recipientOf(
 	const said = group.get('diagnostic-code')
 	const diagnostic = said ? typed(said).slice(0, 300) : undefined
 	return { ok: true, value: { address: address.toLowerCase(), action, status, diagnostic } }
+}
+/** RFC 3463; and the three figures of RFC 5321, where no such code stands. */
+const codeInWords = /\b([45]\.\d{1,3}\.\d{1,3})\b/
+const figuresInWords = /\b([45])[0-5]\d[\s-]/
+/**
+ * A message that says in words alone that something could not be delivered: the one address of
+ * those mailed to that stands in it, with the code it gives.
+ * @returns undefined where it names none of them, several, or no code
+ */
+export function failureInWords(
+	text: string,
+	mailedTo: readonly string[],
+): DsnRecipient | undefined {
+	const words = new Set(text.toLowerCase().split(/[\s<>()[\]"',;:]+/))
+	const [address, ...others] = [...new Set(mailedTo)].filter(
+		(email) => words.has(email) || words.has(`${email}.`),
+	)
+	const status = codeInWords.exec(text)?.[1]
+	const figures = figuresInWords.exec(text)?.[1]
+	const code = status ?? (figures && `${figures}.0.0`)
+	if (address === undefined || others.length > 0 || code === undefined) return undefined
+	return { address, action: 'failed', status: code }
 }
 /**
  * What a report means for a message: its new state and words. 5.x.x marks the address; 4.x.x is the

@@ -3,6 +3,7 @@
  * answer is no.
  */
 import { z } from 'zod'
+import { dayInWords } from '../../engine/plain/days.ts'
 import { present } from '../../engine/plain/present.ts'
 import { consentGivers } from '../../engine/report/club.ts'
 import { ageYears } from '../../engine/visit/age.ts'
@@ -138,12 +139,12 @@ export function consentInForce(
 	if (last.withdrawn !== undefined)
 		return no(
 			`Consent to ${says}${whom} was withdrawn on ` +
-				`${last.withdrawn}${last.withdrawnBy ? ` by ${last.withdrawnBy}` : ''}.`,
+				`${dayInWords(last.withdrawn)}${last.withdrawnBy ? ` by ${last.withdrawnBy}` : ''}.`,
 		)
 	if (last.decision === 'deny')
-		return no(`${last.grantor.name} refused ${says}${whom} on ${last.given}.`)
+		return no(`${last.grantor.name} refused ${says}${whom} on ${dayInWords(last.given)}.`)
 	if (last.expires !== undefined && last.expires <= on)
-		return no(`Consent to ${says}${whom} ran out on ${last.expires}. Ask again.`)
+		return no(`Consent to ${says}${whom} ran out on ${dayInWords(last.expires)}. Ask again.`)
 	const age = ageYears(birthDate, on)
 	if (
 		last.grantor.relation !== 'player' &&
@@ -165,7 +166,7 @@ export function consentInForce(
 		)
 	return {
 		inForce: true,
-		because: `Consent to ${says}${whom} given by ${last.grantor.name} on ${last.given}.`,
+		because: `Consent to ${says}${whom} given by ${last.grantor.name} on ${dayInWords(last.given)}.`,
 		consentId: last.consentId,
 		...present({ expires: last.expires }),
 	}

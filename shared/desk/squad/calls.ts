@@ -1,13 +1,20 @@
 /** The calls about screening days. */
 import { z } from 'zod'
 import { boundedRecord } from '../../engine/plain/bounded.ts'
+import { purposeNames } from '../records/consent.ts'
 import { call, clinicians, desk, staff } from '../workplace/call.ts'
 import { filePath, id, nothing, page, pdf } from '../workplace/shapes.ts'
 import { type BoardRow, presences } from './board.ts'
+import { rosterAnswersSchema } from './roster-answers.ts'
+import { columns } from './roster-columns.table.ts'
+import type { DateReading } from './roster-dates.ts'
+import { rosterPeopleSchema, sharingRoles } from './roster-sharing.ts'
 import { stationIds } from './stations.ts'
 
 /** The service says of a longer one than it reads what to do. */
 const roster = z.string().max(5_000_000)
+/** Why two entries may be one player. */
+const likenesses = ['same-person', 'twin'] as const
 
 export const squadCalls = {
 	'squad.list': call(
@@ -26,7 +33,14 @@ export const squadCalls = {
 	),
 	/** Reads a roster and changes nothing. */
 	'squad.previewRoster': call(
-		z.strictObject({ text: roster, team: z.string().trim().max(120), day: z.iso.date() }),
+		z.strictObject({
+			text: roster,
+			team: z.string().trim().max(120),
+			day: z.iso.date(),
+			answers: rosterAnswersSchema.optional(),
+			/** the day that the rows are to join */
+			squadId: id.optional(),
+		}),
 		z.strictObject({
 			problems: z.array(
 				z.strictObject({
@@ -36,20 +50,50 @@ export const squadCalls = {
 					message: z.string(),
 				}),
 			),
+			/** rows with a problem, as they read, to be repaired */
+			bad: z.array(
+				z.strictObject({
+					row: z.number(),
+					cells: z.partialRecord(z.enum(columns), z.string()),
+				}),
+			),
+			titleLines: z.number(),
+			headings: z.array(
+				z.strictObject({
+					place: z.number(),
+					title: z.string(),
+					column: z.enum(columns).optional(),
+				}),
+			),
+			missing: z.array(z.enum(columns)),
+			dates: z.custom<DateReading>(),
+			/** roles of people whom consents are given for, without saying whom */
+			asksFor: z.array(z.enum(sharingRoles)),
 			rows: z.array(
 				z.strictObject({
 					row: z.number(),
 					number: z.string(),
+					/** given here: the list has none */
+					isNumbered: z.boolean().optional(),
 					name: z.string(),
 					birthDate: z.string(),
 					guardian: z.string().optional(),
-					consents: z.array(z.string()),
+					consents: z.array(z.enum(purposeNames)),
 					known: z.array(
 						z.strictObject({
 							playerId: z.string(),
 							name: z.string(),
 							birthDate: z.string(),
-							why: z.enum(['same-person', 'twin']),
+							why: z.enum(likenesses),
+						}),
+					),
+					/** rows above that may be the same player */
+					alike: z.array(
+						z.strictObject({
+							row: z.number(),
+							name: z.string(),
+							birthDate: z.string(),
+							why: z.enum(likenesses),
 						}),
 					),
 				}),
@@ -58,17 +102,25 @@ export const squadCalls = {
 		staff,
 	),
 	/**
-	 * `same` by row number: a player on record, or `new`. With `squadId` late arrivals join that day.
+	 * `same` by row number: a player on record, `new`, or `leave-out`. With `squadId` late arrivals
+	 * join that day. Rows that cannot stand are `left`, and keep nobody out.
 	 */
 	'squad.create': call(
 		z.strictObject({
 			text: roster,
 			team: z.string().trim().min(1).max(120),
 			day: z.iso.date(),
+			answers: rosterAnswersSchema.optional(),
 			same: boundedRecord(10, id, 2000),
+			people: rosterPeopleSchema.optional(),
 			squadId: id.optional(),
 		}),
-		z.strictObject({ squadId: z.string(), players: z.number() }),
+		z.strictObject({
+			squadId: z.string(),
+			players: z.number(),
+			taken: z.array(z.number()),
+			left: z.array(z.number()),
+		}),
 		desk,
 	),
 	'squad.open': call(

@@ -1,56 +1,86 @@
-/** Dates of a roster, which are written in more than one way. */
-import { isDay, twoDigits } from '../../engine/plain/days.ts'
+/**
+ * Dates of a roster, which are written in many ways. What comes first in 03/04/2012 is told by the
+ * other rows of the file, or asked; it is never guessed.
+ */
+import {
+	type DayOrder,
+	dayOrders,
+	isoOfWritten,
+	orderIn,
+	writtenIn,
+} from '../workplace/written-day.ts'
 
-const isoDate = /^\d{4}-\d{2}-\d{2}$/
-const shortDate = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/
-/** A month's number is never above it, a day's may be. */
-const mostMonths = 12
+export { type DayOrder, dayOrders }
 
-/** What comes first in a short date; undefined where it cannot be told. */
-export type DayOrder = 'day-first' | 'month-first' | undefined
-
-/** Day and month in the only order that fits the whole column; undefined where both would. */
-export function dayOrderOf(cells: readonly string[]): DayOrder {
-	const dates = cells.flatMap((cell) => {
-		const [, first, second] = shortDate.exec(cell.trim()) ?? []
-		return first === undefined ? [] : [{ first: Number(first), second: Number(second) }]
-	})
-	if (dates.some(({ first }) => first > mostMonths)) return 'day-first'
-	return dates.some(({ second }) => second > mostMonths) ? 'month-first' : undefined
-}
 /** What is wrong with a cell: a code to go by, and the words. */
 export interface WrongCell {
 	code: string
 	message: string
 }
-const notADay = (given: string): WrongCell => ({
-	code: 'not-in-calendar',
-	message: `not a date of the calendar, given "${given}", allowed: a date such as 2012-04-17 or 17/04/2012`,
-})
+/** How the dates of a file are read, and by what. */
+export interface DateReading {
+	/** absent where it must be asked */
+	order?: DayOrder
+	/** how many dates can be read both ways */
+	open: number
+	/** how many rows tell each order */
+	told: Record<DayOrder, number>
+	/** the first date that tells it, as it is written */
+	example?: string
+}
+/**
+ * What comes first in the dates of a file. It is taken from the file where all rows that tell it
+ * agree, and are at least as many as those that can be read both ways: one odd row turns nothing.
+ * @param answer what the person at the screen said
+ */
+export function dateReading(
+	cells: readonly string[],
+	on: string,
+	answer: DayOrder | undefined,
+): DateReading {
+	const orders = cells.map((cell) => orderIn(writtenIn(cell, on)))
+	const count = (wanted: DayOrder | 'either') => orders.filter((order) => order === wanted).length
+	const told = { 'day-first': count('day-first'), 'month-first': count('month-first') }
+	const open = count('either')
+	const [only, other] = dayOrders.filter((order) => told[order] > 0)
+	const isTold = only !== undefined && other === undefined && told[only] >= open
+	const order = answer ?? (isTold ? only : undefined)
+	const example = cells[orders.findIndex((found) => found !== undefined && found !== 'either')]
+	return { ...(order && { order }), open, told, ...(example !== undefined && { example }) }
+}
+const allowed = 'a date such as 2012-04-17, 17 April 2012 or 17/04/2012'
 
 /** A cell as an ISO date, or what is wrong with it. */
-export function isoOf(text: string, order: DayOrder): { iso?: string; wrong?: WrongCell } {
+export function isoOf(
+	text: string,
+	on: string,
+	order: DayOrder | undefined,
+): { iso?: string; wrong?: WrongCell } {
 	const given = text.trim()
-	if (isoDate.test(given)) return isDay(given) ? { iso: given } : { wrong: notADay(given) }
-	const found = shortDate.exec(given)
-	if (!found)
+	const written = writtenIn(given, on)
+	if (written === undefined)
 		return {
 			wrong: {
-				code: 'not-a-date',
-				message: `not a date, given "${given}", allowed: a date such as 2012-04-17 or 17/04/2012`,
+				code: given === '' ? 'missing' : 'not-a-date',
+				message: `${given === '' ? 'missing, given nothing' : `not a date, given "${given}"`}, allowed: ${allowed}`,
 			},
 		}
-	const [, first = '', second = '', year = ''] = found
-	if (order === undefined && first !== second)
+	const own = orderIn(written)
+	if (own === 'either' && order === undefined)
 		return {
 			wrong: {
 				code: 'day-or-month',
 				message:
-					`day and month cannot be told apart, given "${given}", allowed: a date such as ` +
-					'2012-04-17',
+					`day and month cannot be told apart, given "${given}", allowed: what comes first in ` +
+					'this list, or a date such as 17 April 2012',
 			},
 		}
-	const [day, month] = order === 'month-first' ? [second, first] : [first, second]
-	const iso = `${year}-${twoDigits(month)}-${twoDigits(day)}`
-	return isDay(iso) ? { iso } : { wrong: notADay(given) }
+	const iso = isoOfWritten(written, own === 'either' ? order : own)
+	if (iso !== undefined) return { iso }
+	return {
+		wrong: {
+			code: 'not-in-calendar',
+			message: `not a date of the calendar, given "${given}", allowed: ${allowed}`,
+		},
+	}
 }

@@ -1,0 +1,131 @@
+/** The rows of the queue. */
+import { Box, Button, Link, Typography } from '@mui/material'
+import { navigate } from 'wouter/use-hash-location'
+import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
+import { channelWords, kindWords, type OutboxState } from '../../../shared/desk/outbox/item.ts'
+import { dayInWords } from '../../parts/dates.ts'
+import { Empty } from '../../parts/Page.tsx'
+import { Rows, timeWords } from '../../parts/panels.tsx'
+import { firstFilter } from './filters.ts'
+import { StateChip } from './StateChip.tsx'
+
+const heads = ['Number', 'Player', 'Document', 'Recipient', 'Way', 'State', 'Owner', 'Due', 'Age']
+interface QueueRowsProps {
+	items: readonly OutboxView[]
+	/** the title of the part of the queue that is shown */
+	filter: string
+	/** words are looked for */
+	isFound: boolean
+}
+export function QueueRows({ items, filter, isFound }: QueueRowsProps) {
+	return (
+		<Rows
+			label="Outbox"
+			empty={
+				isFound ? (
+					`Nothing here fits what is looked for. Type less of it, or choose another part.`
+				) : filter === '' || filter === firstFilter ? (
+					<NothingYet />
+				) : (
+					`Nothing here is ${filter.toLowerCase()}. Choose ${firstFilter} to see the rest.`
+				)
+			}
+			figures={['Age']}
+			heads={heads}
+			rows={items.map((item) => ({
+				key: item.itemId,
+				cells: [
+					<Open key="open" item={item} />,
+					<Player key="player" item={item} />,
+					<Document key="kind" item={item} />,
+					item.recipient.name,
+					channelWords[item.channel],
+					<State key="state" item={item} />,
+					item.owner.name,
+					<Due key="due" item={item} />,
+					item.ageDays === 1 ? '1 day' : `${item.ageDays} days`,
+				],
+			}))}
+		/>
+	)
+}
+const NothingYet = () => (
+	<Empty
+		says="No document is on its way. Prepare one from a signed visit: it is checked here before it leaves."
+		act={
+			<Button variant="contained" onClick={() => navigate('/outbox/prepare')}>
+				Prepare a document
+			</Button>
+		}
+	/>
+)
+interface OfItem {
+	item: OutboxView
+}
+function Open({ item }: OfItem) {
+	return (
+		<Link
+			href={`#/outbox/item/${item.itemId}`}
+			sx={{
+				display: 'inline-flex',
+				alignItems: 'center',
+				minHeight: 44,
+				fontWeight: 600,
+				whiteSpace: 'nowrap',
+			}}
+		>
+			{item.number}
+		</Link>
+	)
+}
+function Player({ item }: OfItem) {
+	return (
+		<Box>
+			<Typography variant="body2">{item.playerName}</Typography>
+			<Typography variant="body2" color="textSecondary">
+				born {dayInWords(item.birthDate)}
+			</Typography>
+		</Box>
+	)
+}
+function Document({ item }: OfItem) {
+	return (
+		<Box>
+			<Typography variant="body2">{kindWords[item.kind]}</Typography>
+			{item.newerVersion && (
+				<Typography variant="body2" color="error">
+					version {item.version}; version {item.newerVersion} is newer
+				</Typography>
+			)}
+		</Box>
+	)
+}
+/** States in which something went otherwise than meant, and the row says how. */
+const untold: readonly OutboxState[] = ['uncertain', 'returned']
+/** The state; where it waits or came back, why, and when it is tried next. */
+function State({ item }: OfItem) {
+	const tells = untold.includes(item.state) || (item.state === 'ready' && item.attempts > 0)
+	const last = item.history.at(-1)
+	return (
+		<Box sx={{ minWidth: tells ? '14rem' : undefined }}>
+			<StateChip item={item} />
+			{tells && last && <Typography variant="body2">{last.says}</Typography>}
+			{item.state === 'ready' && item.notBefore && (
+				<Typography variant="body2" color="textSecondary">
+					Next try {timeWords(item.notBefore)}
+				</Typography>
+			)}
+		</Box>
+	)
+}
+function Due({ item }: OfItem) {
+	return (
+		<Typography
+			variant="body2"
+			{...(item.overdue ? { color: 'error', sx: { fontWeight: 600 } } : {})}
+		>
+			{dayInWords(item.due)}
+			{item.overdue ? ', overdue' : ''}
+		</Typography>
+	)
+}
