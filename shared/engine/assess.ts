@@ -29,7 +29,7 @@ import type { Shelf } from './visit/shelf.ts'
 import { rounded } from './visit/sides.ts'
 import type { Visit } from './visit/visit.ts'
 
-export const engineVersion = '0.5.0'
+export const engineVersion = '0.6.0'
 const consequence: Record<Level, number> = { stop: 0, caution: 1, advise: 2, note: 3 }
 
 /** The facts are drawn from what was read; what is made of it waits for the gate. */
