@@ -1,6 +1,7 @@
 /** Referrals that nobody has heard from, and what is written about them. */
 import { randomUUID } from 'node:crypto'
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import type { RecipientRole } from '../../../shared/desk/outbox/item.ts'
 import type { NotHeardView } from '../../../shared/desk/recall/calls.ts'
 import { type FollowUp, heardOf, type NotHeard } from '../../../shared/desk/recall/referral.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
@@ -15,11 +16,17 @@ import { type Gathered, gatherAll, gatherOne, type RecallNeeds } from './gather.
 /** Outcomes that are shown beside, to be taken back: a choice of this program. */
 const mostHeard = 20
 
-/** Everybody on the record who can be rung. */
-export const phonesOf = (memory: RecallNeeds, playerId: string): NotHeardView['phones'] =>
+/** Those of these roles on the record who can be rung. */
+export const phonesOf = (
+	memory: RecallNeeds,
+	playerId: string,
+	roles: readonly RecipientRole[],
+): NotHeardView['phones'] =>
 	recipientsOf(memory, playerId).flatMap(({ name, role, phone }) =>
-		phone ? [{ name, role, phone }] : [],
+		phone && roles.includes(role) ? [{ name, role, phone }] : [],
 	)
+/** Who may know what came of a referral: neither club nor laboratory. */
+const whoKnows = ['doctor', 'guardian', 'player'] as const
 const distinct = (words: readonly (string | undefined)[]): string[] => [
 	...new Set(words.flatMap((word) => (word ? [word] : []))),
 ]
@@ -51,7 +58,7 @@ function viewOf(memory: RecallNeeds, of: Gathered, referral: NotHeard): NotHeard
 		question: distinct(visits.map(({ question }) => question)),
 		letters: lettersOf(memory, ids),
 		...(review !== undefined && { review }),
-		phones: phonesOf(memory, playerId),
+		phones: phonesOf(memory, playerId, whoKnows),
 		tries: tries.flatMap(({ entry, by, at }) =>
 			entry.what === 'try'
 				? [{ says: entry.says, ...(entry.again && { again: entry.again }), by, at }]

@@ -49,7 +49,7 @@ export async function remind(
 			playerId,
 			name: players.nameOf(playerId),
 			...said,
-			phones: said.list === 'made' ? [] : phonesOf(memory, playerId),
+			phones: said.list === 'made' ? [] : phonesOf(memory, playerId, ['player', 'guardian']),
 		})
 	}
 	return { lines }

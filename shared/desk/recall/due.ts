@@ -14,29 +14,28 @@ const earliestBy = (asked: Asked, by: readonly ReviewAsked['by'][]): string | un
 		.map(({ date }) => date)
 		.toSorted()[0]
 
-/** What danger asks for is asked again whatever became of the question of the review. */
+/** What asks to be seen for its own sake; other parts of the plan have items that name them. */
 const ofDanger = ['gate', 'signs'] as const
 const isInserted = ({ insert }: SettledPlan): boolean =>
 	bothSides.some((side) => insert[side].state === 'proposed')
 const isRaised = ({ raise }: SettledPlan): boolean =>
 	raise.pairs.some((pair) => bothSides.some((side) => pair[side].addMm > 0))
 
-/** The day of the review: the plan's own; without one, what danger asks for. */
-const reviewDay = (plan: SettledPlan): string | undefined =>
-	plan.review?.date ?? earliestBy(plan.reviewAsked, ofDanger)
-
 /**
- * Whether other items of the same day name the appointment already. A day that the clinician set, or
- * that danger or a raise asks for, stands as a review of its own.
+ * The day of the review: the plan's own. Where another item of that day names the appointment
+ * already, or the question of the review was left out, the day that danger or a raise asks for: what
+ * danger asks for is never left out.
  */
-function isNamed(day: string, plan: SettledPlan, others: readonly Due[]): boolean {
-	const asked = (plan.reviewAsked ?? []).filter(({ date }) => date === day)
+function reviewDay(plan: SettledPlan, others: readonly Due[]): string | undefined {
+	const { review, reviewAsked } = plan
 	const own = [...ofDanger, ...(isRaised(plan) ? ['raise' as const] : [])]
-	return (
-		others.some(({ on }) => on === day) &&
+	if (review === undefined) return earliestBy(reviewAsked, ofDanger)
+	const asked = (reviewAsked ?? []).filter(({ date }) => date === review.date)
+	const isNamed =
+		others.some(({ on }) => on === review.date) &&
 		asked.length > 0 &&
-		asked.every(({ by }) => !own.some((one) => one === by))
-	)
+		!asked.some(({ by }) => own.some((one) => one === by))
+	return isNamed ? earliestBy(reviewAsked, own) : review.date
 }
 /**
  * What the newest signed visit of a player holds dates for.
@@ -62,8 +61,7 @@ export function duesOfVisit(visitId: string, signed: SignedPlan): Due[] {
 		...due('insert', isInserted(plan) ? earliestBy(plan.reviewAsked, ['insert']) : undefined),
 		...lastDays(signed).flatMap(({ id, until }) => due('pair', until, id)),
 	]
-	const day = reviewDay(plan)
-	return [...(day !== undefined && isNamed(day, plan, others) ? [] : due('review', day)), ...others]
+	return [...due('review', reviewDay(plan, others)), ...others]
 }
 /** The plan of a season that stands on record. */
 export interface StandingPlan {

@@ -9,6 +9,8 @@ import { addWorkingDays } from '../../engine/prescription/review.ts'
 import { mostUrgent } from '../../engine/prescription/urgency.ts'
 import { isUrgent } from '../../engine/report/gate-before.ts'
 import type { Outcome } from '../../engine/visit/visit.ts'
+import { signInWords } from '../../engine/words/en/gate.ts'
+import { capital, sideWords } from '../../engine/words/words.ts'
 import type { SignedPlan } from '../players/plan-in-few.ts'
 
 const day = z.iso.date()
@@ -59,6 +61,7 @@ export type FollowUp = z.infer<typeof followUpSchema>
 interface Sign {
 	rule: string
 	side: 'left' | 'right' | 'both' | 'none'
+	/** its name and side, for those who treat; empty of a letter */
 	says: string
 }
 /** As much of a signed visit as following up asks for. */
@@ -86,7 +89,11 @@ export function referredIn(
 	const asked = mostUrgent([screening.action, letter])
 	const signs = screening.items
 		.filter(({ state, action }) => state === 'yes' && isUrgent(action))
-		.map(({ code, id: item, side, says }): Sign => ({ rule: code ?? item, side, says }))
+		.map(({ code, id, side }): Sign => {
+			const rule = code ?? id
+			const name = capital(signInWords(rule.replace(/^screening\./, '')))
+			return { rule, side, says: side === 'none' ? name : `${name}, ${sideWords[side]}` }
+		})
 	const isByLetter = isUrgent(letter) && (signs.length === 0 || asked !== screening.action)
 	const done = decisions.referralDone?.trim()
 	const question = decisions.letter?.question?.trim()

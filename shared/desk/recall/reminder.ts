@@ -24,8 +24,8 @@ export interface ReminderInput {
 }
 const askFor = (by: string | undefined): string =>
 	by === undefined
-		? 'Please make an appointment as soon as you can.'
-		: `Please make an appointment for a day up to ${dayInWords(by)}.`
+		? 'Please make an appointment with us as soon as you can.'
+		: `Please make an appointment with us for ${dayInWords(by)} or before.`
 /** Where to ring; a clinic without a telephone says to answer the message. */
 const ringAt = ({ name, phone }: Pick<Clinic, 'name' | 'phone'>): string =>
 	phone ? `Ring ${name}: ${phone}.` : `Answer this letter, or come by at ${name}.`
@@ -66,7 +66,7 @@ export function reminderPage({
 				kind: 'text',
 				text: 'If an appointment is made already, there is nothing to do.',
 			},
-			{ kind: 'text', text: clinic.name },
+			{ kind: 'text', text: `Kind regards, ${clinic.name}` },
 		],
 		footer: `${clinic.name}. If this is not meant for you, please tell us and destroy it.`,
 	}
