@@ -57,6 +57,28 @@ describe('what a signed visit holds dates for', () => {
 		)
 		expect(held).toBeGreaterThan(5)
 	})
+	it('keeps the day of danger where a pair runs out before it, and names no day twice', () => {
+		const signed = signedAs(visitOf(brokenAnkle, { footwear: [{ id: 'p1', sole: 'turf' }] }))
+		const { prescription } = signed.assessment
+		const pair = {
+			...prescription.owned[0]!,
+			id: 'p1',
+			verdict: 'replace',
+			by: '2027-01-21',
+		} as const
+		const owned = { by: 'owned' as const, date: '2027-01-21', because: [] }
+		const gate = { by: 'gate' as const, date: '2027-01-23', because: [] }
+		const daysOf = (reviewAsked: typeof prescription.reviewAsked) =>
+			duesOfVisit('v1', {
+				...signed,
+				assessment: {
+					...signed.assessment,
+					prescription: { ...prescription, owned: [pair], reviewAsked, review: owned },
+				},
+			}).map(({ kind, on }) => `${kind} ${on}`)
+		expect(daysOf([owned, gate])).toEqual(['review 2027-01-23', 'pair 2027-01-21'])
+		expect(daysOf([owned])).toEqual(['pair 2027-01-21'])
+	})
 	it('makes up no date, and says each thing once', () => {
 		fc.assert(
 			fc.property(drawnVisits, ({ visit }) => {
