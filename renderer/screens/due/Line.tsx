@@ -34,6 +34,7 @@ export function Line({ line, role, today, isChosen, choose }: LineProps) {
 					gridTemplateColumns: desk ? 'auto minmax(0, 1fr) auto' : 'minmax(0, 1fr)',
 					columnGap: 1.5,
 					alignItems: 'start',
+					'@media print': { gridTemplateColumns: 'minmax(0, 1fr)' },
 				}}
 			>
 				{desk && (
@@ -49,10 +50,15 @@ export function Line({ line, role, today, isChosen, choose }: LineProps) {
 						display: 'grid',
 						gridTemplateColumns: 'repeat(auto-fit, minmax(min(100%, 17rem), 1fr))',
 						columnGap: 2,
+						'@media print': { gridTemplateColumns: '2fr 3fr' },
 					}}
 				>
 					<Who line={line} />
-					<Box component="ul" aria-label={`Due: ${line.name}`} sx={{ m: 0, pl: 2.5, py: 1 }}>
+					<Box
+						component="ul"
+						aria-label={`Due: ${line.name}`}
+						sx={{ m: 0, pl: 2.5, py: 1, '@media print': { py: 0 } }}
+					>
 						{line.items.map((item) => (
 							<Item
 								key={`${item.kind} ${item.from} ${item.pair ?? ''}`}
@@ -88,6 +94,7 @@ const Who = ({ line }: { line: RecallLine }) => (
 				minHeight: 44,
 				fontWeight: 600,
 				color: 'text.primary',
+				'@media print': { minHeight: 0 },
 			}}
 		>
 			{line.name}
