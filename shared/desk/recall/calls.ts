@@ -76,7 +76,7 @@ const heardSchema = z.strictObject({
 	at: z.string(),
 })
 
-export const remindWays = ['mail', 'letter'] as const
+const remindWays = ['mail', 'letter'] as const
 const remindedSchema = z.strictObject({
 	playerId: id,
 	name: z.string(),
