@@ -66,6 +66,12 @@ async function remindOne(memory: Needs, deps: Deps, playerId: string, way: Way):
 			says: 'The player is a minor and no guardian is on record. Add the guardian to the record.',
 		}
 	const to = recipient.name
+	if (!of.newest)
+		return {
+			list: 'by-telephone',
+			to,
+			says: 'No visit is signed, or the last one cannot be read: no letter is made.',
+		}
 	try {
 		const trouble = inTheWay(memory, deps, of, recipient, way)
 		if (trouble) return { ...trouble, to }

@@ -105,7 +105,9 @@ const Who = ({ line }: { line: RecallLine }) => (
 			{line.club ? `, ${line.club}` : ''}
 		</Typography>
 		<Typography variant="body2" color="textSecondary">
-			seen {dayInWords(line.visitDate)} by {line.clinician}
+			{line.visitDate
+				? `seen ${dayInWords(line.visitDate)} by ${line.clinician}`
+				: 'no visit signed yet'}
 		</Typography>
 		{line.reminded && (
 			<Typography variant="body2">
