@@ -20,6 +20,7 @@ import { packRefusal } from './services/outreach/laptop.ts'
 import { consentCalls, peopleCalls } from './services/people/calls.ts'
 import { Session } from './services/people/session.ts'
 import { playerCalls } from './services/players/calls.ts'
+import { recallCalls } from './services/recall/calls.ts'
 import { acting } from './services/records/acting.ts'
 import { auditCalls } from './services/records/calls.ts'
 import { remakeCard } from './services/records/cards.ts'
@@ -88,6 +89,7 @@ export function createApp(options: AppOptions): App {
 		...squadCalls(memory, deps),
 		...outreachCalls(memory, deps),
 		...outboxCalls(memory, deps, post),
+		...recallCalls(memory, deps),
 		...consentCalls(memory, deps),
 		...backupCalls(memory, deps, { session, post }),
 	}

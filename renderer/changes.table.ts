@@ -1,10 +1,11 @@
 /** Which answers a change makes old: pages that show them ask again. */
 import type { CallName } from '../shared/contract.ts'
 
-const ofVisit = ['visits.open', 'visits.history', 'reports.sheet', 'players.open', 'players.summary'] as const
+const ofRecall = ['recall.list', 'recall.referrals'] as const
+const ofVisit = [...ofRecall, 'visits.open', 'visits.history', 'reports.sheet', 'players.open', 'players.summary'] as const
 /** The page of an item is asked anew by what happened to the item, which its list says. */
-const ofOutbox = ['outbox.list', 'outbox.tell', 'breaches.list', 'players.summary'] as const
-const ofOutreach = ['outreach.list', 'players.open', 'players.search', 'players.summary'] as const
+const ofOutbox = [...ofRecall, 'outbox.list', 'outbox.tell', 'breaches.list', 'players.summary'] as const
+const ofOutreach = [...ofRecall, 'outreach.list', 'players.open', 'players.search', 'players.summary'] as const
 
 /**
  * By the call that changes. A draft is saved each second while somebody types, and a season with
@@ -73,6 +74,9 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'outbox.sendNow': ofOutbox,
 	'outbox.addNote': ['outbox.notes'],
 	'outbox.removeNote': ['outbox.notes'],
+	'recall.answer': ofRecall,
+	'recall.followUp': ofRecall,
+	'recall.remind': ofOutbox,
 	'mail.save': ['mail.get', 'outbox.list'],
 	'breaches.step': ['breaches.list', 'outbox.list'],
 }

@@ -7,6 +7,7 @@ import type { StringRouteParams } from 'wouter'
 import type { Status } from './frame/useSession.ts'
 import type { PersonRole } from './parts/roles.ts'
 import { Tour } from './parts/Tour.tsx'
+import { Morning } from './screens/due/Morning.tsx'
 import type { SavedNotice } from './screens/player/notice.ts'
 import { Players } from './screens/players/players.tsx'
 
@@ -23,6 +24,7 @@ const Records = later(() => import('./screens/records/records.tsx'), 'Records')
 const Shelf = later(() => import('./screens/shelf/shelf.tsx'), 'ShelfScreen')
 const Season = later(() => import('./screens/season/season.tsx'), 'SeasonScreen')
 const Outbox = later(() => import('./screens/outbox/outbox.tsx'), 'OutboxScreen')
+const Due = later(() => import('./screens/due/due.tsx'), 'DueScreen')
 const Outreach = later(() => import('./screens/outreach/outreach.tsx'), 'Outreach')
 const Squad = later(() => import('./screens/squad/squad.tsx'), 'SquadScreen')
 const Settings = later(() => import('./screens/settings/settings.tsx'), 'Settings')
@@ -86,10 +88,10 @@ const start: Omit<Page, 'path'> = {
 	who: 'everyone',
 	opening: 'the players',
 	recordsBelow: true,
-	show: () => (
+	show: (_, { person }) => (
 		<>
 			<Tour />
-			<Players />
+			<Players beside={<Morning key={person?.personId} role={person?.role} />} />
 		</>
 	),
 }
@@ -144,6 +146,12 @@ export const pages: readonly Page[] = [
 		menu: 'Outbox',
 		opening: 'the outbox',
 		show: ({ page, item }, { person }) => <Outbox page={page} item={item} person={person} />,
+	}),
+	page('/due/:page?', {
+		who: 'everyone',
+		menu: 'Due',
+		opening: 'what is due',
+		show: ({ page }, { person }) => <Due page={page} role={person?.role} />,
 	}),
 	page('/squad/:squadId?/:station?/:playerId?', {
 		who: 'everyone',

@@ -5,6 +5,7 @@ import { outboxCalls } from './desk/outbox/calls.ts'
 import { outreachCalls } from './desk/outreach/calls.ts'
 import { peopleCalls } from './desk/people/calls.ts'
 import { playerCalls } from './desk/players/calls.ts'
+import { recallCalls } from './desk/recall/calls.ts'
 import { recordCalls } from './desk/records/calls.ts'
 import { seasonCalls } from './desk/season/calls.ts'
 import { shelfCalls } from './desk/shelf/calls.ts'
@@ -39,6 +40,7 @@ export const contract = {
 	...squadCalls,
 	...outreachCalls,
 	...outboxCalls,
+	...recallCalls,
 } as const
 export type Contract = typeof contract
 export type CallName = keyof Contract

@@ -31,7 +31,7 @@ export type RemakeCard = (
 	find: (id: string) => StoredRecord | undefined,
 ) => CardOf | undefined
 /** Kinds whose records count as an entry about a player. */
-const entries: readonly string[] = ['player', 'visit', 'visit-note']
+const entries: readonly string[] = ['player', 'visit', 'visit-note', 'follow-up']
 
 export class Cards {
 	readonly #database: Database

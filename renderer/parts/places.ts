@@ -9,6 +9,8 @@ export const places: readonly Command[] = [
 	{ name: 'New player', run: go('/players/new') },
 	{ name: 'Shelf', run: go('/shelf'), single: 's' },
 	{ name: 'Outbox', run: go('/outbox') },
+	{ name: 'Due', run: go('/due') },
+	{ name: 'Referrals not heard from', run: go('/due/referrals') },
 	{ name: 'Squad day', run: go('/squad') },
 	{ name: 'Outreach', run: go('/outreach') },
 	{ name: 'Backups and records', run: go('/records/backups') },
@@ -24,6 +26,7 @@ export const places: readonly Command[] = [
 /** What reception would only be refused: measures and packs are for those who assess. */
 const assessing = [
 	'Outreach',
+	'Referrals not heard from',
 	'This player: assessment',
 	'This player: season',
 	'This player: trends',

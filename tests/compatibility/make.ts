@@ -17,6 +17,7 @@ import { stillAway, wentAndCame } from './scenario/outreach.ts'
 import { secrets } from './scenario/people.ts'
 import { programAt, World } from './scenario/program.ts'
 import { readme } from './scenario/readme.ts'
+import { answerDue } from './scenario/recall.ts'
 import { planSeason, screenSquad } from './scenario/season.ts'
 
 const own = fileURLToPath(new URL('../..', import.meta.url))
@@ -39,6 +40,7 @@ async function play(): Promise<{ home: string; laptop: string }> {
 	await fillOutbox(app.ask, home)
 	await planSeason(world, app.ask, home)
 	await screenSquad(world, app.ask)
+	await answerDue(app)
 	await wentAndCame(world, app.ask, home)
 	const away = await stillAway(world, app.ask, home)
 	await app.ask('session.lock')

@@ -138,6 +138,8 @@ export async function viewsOf(call: Call, upTo: UpTo): Promise<{ views: Views; l
 	for (const { squadId } of reader.views['squad.list'] ? squads(reader) : [])
 		await reader.read('squad.open', { squadId })
 	await outbox(reader)
+	await reader.read('recall.list', { limit: 500 })
+	await reader.read('recall.referrals')
 	return { views: reader.views, lastRow }
 }
 const squads = (reader: Reader): { squadId: string }[] =>

@@ -88,7 +88,12 @@ it('never calls the body of the player the reader’s own', () => {
 				...input,
 				decisions: { ...input.decisions, ...(released && { released: told }) },
 			})
-			const ofGuardian = [sentences['guardian.consentOpen'], sentences['pageOne.withYou']]
+			const ofGuardian = [
+				sentences['guardian.consentOpen'],
+				sentences['pageOne.withYou'],
+				// the language of the one who reads, before its name
+				sentences['language.yours'].split('{')[0] ?? '',
+			]
 			const text = ofGuardian.reduce(
 				(rest, own) => rest.replaceAll(own, ''),
 				textsIn(blocks).join('\n'),

@@ -36,6 +36,7 @@ export const forms: Readonly<Record<string, string>> = {
 	'document 1': '1f98c3b01dfbf504',
 	'document 2': '0b9152fa9896c4d3',
 	'outbox 1': '9681af85ab412be2',
+	'outbox 2': 'd5725912bffa3a1c',
 	'contact 1': 'bec307ae7fa7360f',
 	'breach 1': 'e4f263d27b32015d',
 	'mail 1': '8a19e5c0dc467e04',
@@ -44,4 +45,6 @@ export const forms: Readonly<Record<string, string>> = {
 	'trail 1': 'eaec0b3d89a14a14',
 	'installation 1': '323847f56f5c48de',
 	'restored 1': 'f52471ff9a997353',
+	'recall 1': '75776249b20f4750',
+	'follow-up 1': 'de4d7f38af225679',
 }

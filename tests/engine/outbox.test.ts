@@ -104,6 +104,7 @@ test(
 			if (!kindsFor[role].includes(kind)) expect(block).toMatch(/is not for a/)
 			else if (mailed && (kind === 'player' || kind === 'guardian') && role !== 'guardian')
 				expect(block).toMatch(/minor/)
+			else if (kind === 'reminder' && role !== 'guardian') expect(block).toMatch(/to a guardian/)
 			else expect(block).toBeUndefined()
 			if (mailed) expect(purposesFor(role, channel)).toContain('email')
 			else expect(purposesFor(role, channel)).not.toContain('email')

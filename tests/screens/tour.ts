@@ -63,6 +63,22 @@ const visitPage = async (page: Page) => {
 		.press('Enter')
 	await expect(page.getByRole('heading', { name: /^Visit of/ })).toBeVisible()
 }
+const dueAnswering = async (page: Page) => {
+	await page
+		.getByRole('button', { name: /^Answer for/ })
+		.first()
+		.press('Enter')
+	await expect(page.getByRole('form', { name: /^Answer for/ })).toBeVisible()
+	await still(page)
+}
+const dueReferral = async (page: Page) => {
+	await page
+		.getByRole('button', { name: /^Write what came of it/ })
+		.first()
+		.press('Enter')
+	await expect(page.getByRole('form', { name: /^What came of it/ })).toBeVisible()
+	await still(page)
+}
 const step = (playerId: string, name: string): Stop => ({
 	name: `assessment ${name.toLowerCase()}`,
 	open: async (page) => {
@@ -122,6 +138,9 @@ export async function tour(page: Page): Promise<Stop[]> {
 		...(model ? [at('shelf model', `#/shelf/model/${model}`)] : []),
 		at('outbox', '#/outbox'),
 		at('outbox player', `#/outbox/player/${id}`),
+		at('due', '#/due'),
+		at('due answering', '#/due', dueAnswering),
+		at('due referrals', '#/due/referrals', dueReferral),
 		at('outreach', '#/outreach'),
 		at('squad', '#/squad'),
 		...(squads ? [at('squad board', `#/squad/${squads.squadId}`)] : []),

@@ -1,7 +1,7 @@
 /** What the demo tells: the files of assets/demo, checked, with their dates moved to a day. */
 import { readFileSync } from 'node:fs'
 import { z } from 'zod'
-import { channels, outboxKinds, recipientRoles } from '../../../shared/desk/outbox/item.ts'
+import { channels, pageKinds, recipientRoles } from '../../../shared/desk/outbox/item.ts'
 import { newConsentSchema } from '../../../shared/desk/records/consent.ts'
 import { presences } from '../../../shared/desk/squad/board.ts'
 import { stationIds } from '../../../shared/desk/squad/stations.ts'
@@ -43,7 +43,7 @@ const stepSchema = z.strictObject({
 const sendingSchema = z.strictObject({
 	player,
 	visit: day,
-	kind: z.enum(outboxKinds),
+	kind: z.enum(pageKinds),
 	to: words,
 	way: z.enum(channels),
 	on: day,

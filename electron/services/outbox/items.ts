@@ -116,7 +116,8 @@ export function recordSending(
 ): void {
 	const at = now().toISOString()
 	const { channel, does } = handedBy[item.channel]
-	const card: HandedOver = { recipient: item.recipient.name, channel, version: item.version, at }
+	const given: HandedOver = { recipient: item.recipient.name, channel, version: item.version, at }
+	const card = item.kind === 'reminder' ? { ...given, documentKind: item.kind } : given
 	keep({
 		kind: 'sending',
 		at,
@@ -126,7 +127,7 @@ export function recordSending(
 		card,
 		does,
 		value: {
-			...card,
+			...given,
 			visitId: item.visitId,
 			itemId: item.itemId,
 			documentKind: item.kind,

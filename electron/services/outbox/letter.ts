@@ -48,6 +48,7 @@ export function letterFor({
 			recipient: recipient.name,
 			clinic,
 			withPassword: item.protection === 'password',
+			isReminder: item.kind === 'reminder',
 		}),
 		messageId: item.messageId,
 		date,

@@ -9,6 +9,7 @@ import {
 	type OutboxItem,
 	stateWords,
 } from '../../../shared/desk/outbox/item.ts'
+import type { DocumentValue } from '../../../shared/desk/visits/kept-pages.ts'
 import { dayHere, dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
@@ -51,7 +52,7 @@ interface NewItem extends Omit<Delivery, 'playerId'> {
 	again?: string | undefined
 }
 type DocumentOf = Pick<OutboxItem, 'documentId' | 'playerId' | 'version' | 'sha256'>
-const documentOf = ({ document }: MadeDocument, playerId: string): DocumentOf => {
+const documentOf = ({ document }: Pick<MadeDocument, 'document'>, playerId: string): DocumentOf => {
 	const { documentId, version, sha256 } = document
 	return { documentId, playerId: document.playerId ?? playerId, version, sha256 }
 }
@@ -176,6 +177,23 @@ export async function addItem(
 		return { itemId: putNew(memory, deps, asked, documentOf(made, playerId)).itemId }
 	})
 }
+/**
+ * Puts a page that was made elsewhere into the queue, as an item to check: it goes open, since it
+ * says nothing of the visit.
+ */
+export const addOpenPage = (
+	memory: OutboxNeeds,
+	deps: Deps,
+	wish: Omit<Delivery, 'playerId'>,
+	document: DocumentValue & { visitId: string; playerId: string },
+): OutboxItem =>
+	deps.store.together(() => {
+		keepDocument(deps, document)
+		const { visitId, playerId } = document
+		const due = dayHere(deps.now())
+		const asked: NewItem = { ...wish, visitId, protection: 'open', due }
+		return putNew(memory, deps, asked, documentOf({ document }, playerId))
+	})
 /** States from which something may be sent again. */
 const mayGoAgain: readonly OutboxItem['state'][] = ['sent', 'delivered', 'returned', 'closed']
 
@@ -197,8 +215,9 @@ export async function resend(
 	const block = blocked(memory, deps, { ...old, recipient })
 	if (block) throw new Refusal(block.code, block.says)
 	const due = dayHere(deps.now())
+	// a reminder has no version: the same page goes again
 	const made =
-		version === 'newest'
+		version === 'newest' && kind !== 'reminder'
 			? await makeDocument(memory, deps, { visitId, kind, recipient })
 			: undefined
 	if (!made) storedDocument(deps, old.documentId, old.sha256)

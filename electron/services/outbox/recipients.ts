@@ -20,6 +20,7 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { mayLeave } from '../visits/composing.ts'
+import { visitsOf } from '../visits/visits.ts'
 import { contactsOf, warningsFor } from './contacts.ts'
 import type { OutboxNeeds } from './needs.ts'
 
@@ -163,6 +164,7 @@ export function mustHold(
 			`Version ${version} of this visit was signed meanwhile; this is version ${item.version}. ` +
 				'Close this one and prepare the newer version.',
 		)
+	if (item.kind === 'reminder') mustNotBeSeen(memory, deps, item)
 	const recipient = recipientOf(memory, item.playerId, item.recipient.recipientId)
 	refuseChanged(item, recipient)
 	const delivery: Delivery = { ...item, recipient }
@@ -172,6 +174,19 @@ export function mustHold(
 	const missing = answers.find((answer) => !answer.inForce)
 	if (missing) throw new Refusal('outbox.no-consent', `Not sent: ${missing.because}`)
 	return { recipient, consentIds: answers.flatMap((answer) => answer.consentId ?? []) }
+}
+/** @throws Refusal where a visit was signed after the one that asked for the reminder */
+function mustNotBeSeen(
+	{ players }: Pick<Memory, 'players'>,
+	deps: Deps,
+	{ playerId, visitId }: OutboxItem,
+): void {
+	const newest = visitsOf(players, deps, players.rootOf(playerId)).find(({ inError }) => !inError)
+	if (newest === undefined || newest.card.visitId === visitId) return
+	throw new Refusal(
+		'outbox.seen-since',
+		'The player was seen since this reminder was made. Close it; what is due now stands under Due.',
+	)
 }
 /** @throws Refusal where the record names somebody else, or another address, than was checked */
 function refuseChanged({ recipient: checked, channel }: OutboxItem, now: Recipient): void {
@@ -199,7 +214,7 @@ export function listRecipients(
 		version: visit.version ?? 1,
 		recipients: recipientsOf(memory, playerId).map((recipient) => ({
 			recipient,
-			kinds: [...kindsFor[recipient.role]],
+			kinds: kindsFor[recipient.role].flatMap((kind) => (kind === 'reminder' ? [] : [kind])),
 			warnings: recipient.email ? warningsFor(memory, recipient.email, recipient.name) : [],
 			consents: consentsFor(memory, deps, {
 				playerId,

@@ -8,6 +8,7 @@ import type { Role } from '../../../shared/desk/workplace/call.ts'
 import { digestOf } from '../../../shared/engine/plain/canonical.ts'
 import { sha256Of } from '../visits/drawing.ts'
 import type { Arrival } from './arrival.ts'
+import { followUpTrouble, recallTrouble } from './check-recall.ts'
 import type { Trouble } from './check-record.ts'
 import { signedParts, visitTrouble } from './check-visit.ts'
 import { readable } from './versions.ts'
@@ -22,6 +23,8 @@ const ofKind = new Map<string, (arrival: Arrival, record: Carried) => Trouble | 
 	['consent', consentTrouble],
 	['answer', answerTrouble],
 	['merge', mergeTrouble],
+	['recall', recallTrouble],
+	['follow-up', followUpTrouble],
 	['trail', trailTrouble],
 	['installation', installationTrouble],
 ])

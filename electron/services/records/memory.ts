@@ -9,6 +9,7 @@ import { OutboxMemory } from '../outbox/memory.ts'
 import { OutreachMemory } from '../outreach/memory.ts'
 import { PeopleMemory } from '../people/memory.ts'
 import { PlayersMemory } from '../players/memory.ts'
+import { RecallMemory } from '../recall/memory.ts'
 import { SeasonMemory } from '../season/memory.ts'
 import { ShelfMemory } from '../shelf/memory.ts'
 import { DraftsMemory } from '../visits/memory.ts'
@@ -25,6 +26,7 @@ export class Memory {
 	readonly season = new SeasonMemory()
 	readonly outbox = new OutboxMemory()
 	readonly outreach = new OutreachMemory()
+	readonly recall = new RecallMemory()
 	/** records that cannot be read, or not wholly */
 	readonly unread = new Unread()
 	readonly #warnings = new Set<string>()
@@ -51,6 +53,7 @@ export class Memory {
 		this.drafts.clear()
 		this.outbox.clear()
 		this.outreach.clear()
+		this.recall.clear()
 		this.unread.clear()
 		this.#warnings.clear()
 	}

@@ -25,6 +25,8 @@ const extend: { readonly [Kind in KindName]?: Extend<Kind> } = {
 	breach: ({ outbox }, taken) => outbox.takeBreach(taken),
 	mail: ({ outbox }, taken) => outbox.takeMail(taken),
 	'sending-note': ({ outbox }, taken) => outbox.takeNote(taken),
+	recall: ({ recall }, taken) => recall.takeAnswer(taken),
+	'follow-up': ({ recall }, taken) => recall.takeFollowUp(taken),
 	answer: ({ outreach, players }, taken) => {
 		outreach.takeAnswer(taken)
 		players.joinAgain()
@@ -71,6 +73,7 @@ export function forget(memory: Memory, records: ReadonlySet<string>): void {
 		memory.restored,
 		memory.outbox,
 		memory.outreach,
+		memory.recall,
 		memory.unread,
 	])
 		room.forget(records)

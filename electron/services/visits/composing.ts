@@ -1,7 +1,7 @@
 /** Documents of a signed visit, composed for one recipient from what was signed. */
 import { randomUUID } from 'node:crypto'
 import type { SignedVisit } from '../../../shared/contract.ts'
-import { kindWords, type OutboxKind, type Recipient } from '../../../shared/desk/outbox/item.ts'
+import { kindWords, type PageKind, type Recipient } from '../../../shared/desk/outbox/item.ts'
 import { nameOnPaper } from '../../../shared/desk/outbox/recipients.ts'
 import type { DocumentValue } from '../../../shared/desk/visits/kept-pages.ts'
 import { clockHere, dayHere, dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
@@ -86,7 +86,7 @@ export const signedInput = (
 })
 /** What a kind of document says besides the visit itself. */
 function addedBy(
-	kind: OutboxKind,
+	kind: PageKind,
 	memory: Needs,
 	deps: Deps,
 	signed: SignedVisit,
@@ -158,7 +158,7 @@ function coachConsent(
 	return undefined
 }
 /** @throws Refusal naming what is missing */
-function composed(kind: OutboxKind, input: KindInput): LwDocument {
+function composed(kind: PageKind, input: KindInput): LwDocument {
 	const problems = kinds[kind].problems(input)
 	if (problems.length > 0)
 		throw new Refusal(
@@ -186,7 +186,7 @@ async function makePage(
 	memory: Needs,
 	deps: Deps,
 	signed: Signed,
-	kind: OutboxKind,
+	kind: PageKind,
 	added: Partial<KindInput>,
 ): Promise<Page> {
 	if (kind === 'player' || Object.keys(added).length === 0) {
@@ -199,7 +199,7 @@ async function makePage(
 /** What a document is made from: the same is not made a second time. */
 const madeFrom = (
 	{ visitId, version = 1 }: SignedVisit,
-	kind: OutboxKind,
+	kind: PageKind,
 	{ recipientId }: Recipient,
 	added: Partial<KindInput>,
 ): string => digestOf(JSON.parse(JSON.stringify({ visitId, version, kind, recipientId, added })))
@@ -212,7 +212,7 @@ export interface MadeDocument {
 /** What a document is wanted for. */
 interface Wish {
 	visitId: string
-	kind: OutboxKind
+	kind: PageKind
 	recipient: Recipient
 }
 /**

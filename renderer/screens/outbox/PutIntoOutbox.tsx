@@ -9,8 +9,8 @@ import {
 	channelWords,
 	isMail,
 	kindWords,
-	type OutboxKind,
-	outboxKinds,
+	type PageKind,
+	pageKinds,
 	roleWords,
 } from '../../../shared/desk/outbox/item.ts'
 import { HostRefusal } from '../../host.ts'
@@ -41,14 +41,14 @@ const nothingChosen = (): Entries => ({
 /** What the entries stand for; undefined where nothing of the lists is chosen. */
 interface Chosen {
 	choice: Choice | undefined
-	kind: OutboxKind | undefined
+	kind: PageKind | undefined
 	channel: Channel | undefined
 	/** Whether the copy opens by a password. */
 	locked: boolean
 }
 const chosenBy = (entries: Entries, { recipients }: Recipients): Chosen => ({
 	choice: recipients.find((recipient) => nameOf(recipient) === entries.recipient),
-	kind: outboxKinds.find((kind) => kindWords[kind] === entries.kind),
+	kind: pageKinds.find((kind) => kindWords[kind] === entries.kind),
 	channel: channels.find((channel) => channelWords[channel] === entries.channel),
 	locked: entries.protection === protections[0],
 })

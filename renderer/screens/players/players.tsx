@@ -1,7 +1,7 @@
 /** Finding a player: type, arrow, Enter. */
 
 import { Box, Button, Typography } from '@mui/material'
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import type { Card } from '../../../shared/contract.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import { Refused } from '../../parts/Answered.tsx'
@@ -27,6 +27,19 @@ function countWords(query: string, { total, cards }: Found): string {
 		)
 	return total === 1 ? `One player ${of}.` : `${total} players ${of}.`
 }
+/** The list keeps its place; what stands beside it comes before it where there is one column. */
+const wide = '@container (min-width: 66rem)'
+const twoColumns = {
+	display: 'grid',
+	gap: 2.5,
+	gridTemplateColumns: 'minmax(0, 1fr)',
+	[wide]: {
+		gridTemplateColumns: 'minmax(0, 1fr) 21rem',
+		gridTemplateRows: 'auto 1fr',
+		columnGap: 4,
+	},
+}
+const besideList = { [wide]: { gridColumn: 2, gridRow: '1 / span 2' } }
 const NewPlayer = () => (
 	<Button variant="contained" onClick={() => goTo('/players/new')}>
 		New player
@@ -45,7 +58,8 @@ function Nobody({ query }: { query: string }) {
 		/>
 	)
 }
-export function Players() {
+/** @param beside what stands beside the list, where the window is wide enough */
+export function Players({ beside }: { beside?: ReactNode }) {
 	const [query, setQuery] = useState('')
 	const answer = useFoundPlayers(query)
 	const found = answer.value ?? nobody
@@ -65,25 +79,32 @@ export function Players() {
 					</>
 				}
 			>
-				<Box className="lw-screen-only" sx={{ maxWidth: 640 }}>
-					<Field
-						label="Search players"
-						value={query}
-						set={setQuery}
-						focus
-						optional
-						hint="Name, club or birth date. Arrow keys move, Enter opens."
-					/>
+				<Box sx={beside ? twoColumns : { display: 'grid', gap: 2.5 }}>
+					<Box sx={{ display: 'grid', gap: 2.5, alignContent: 'start' }}>
+						<Box className="lw-screen-only" sx={{ maxWidth: 640 }}>
+							<Field
+								label="Search players"
+								value={query}
+								set={setQuery}
+								focus
+								optional
+								hint="Name, club or birth date. Arrow keys move, Enter opens."
+							/>
+						</Box>
+						<Refused of={answer} />
+						<Typography role="status" color="textSecondary">
+							{fresh ? countWords(query, found) : answer.says ? '' : 'Searching.'}
+						</Typography>
+					</Box>
+					{beside && <Box sx={besideList}>{beside}</Box>}
+					<Box sx={{ minWidth: 0 }}>
+						<Box component="span" aria-live="polite" sx={spokenOnly}>
+							{marked.moved && chosen ? spoken(chosen) : ''}
+						</Box>
+						{found.cards.length > 0 && <PlayerTable cards={found.cards} marked={marked} />}
+						{fresh && found.cards.length === 0 && <Nobody query={query} />}
+					</Box>
 				</Box>
-				<Refused of={answer} />
-				<Typography role="status" color="textSecondary">
-					{fresh ? countWords(query, found) : answer.says ? '' : 'Searching.'}
-				</Typography>
-				<Box component="span" aria-live="polite" sx={spokenOnly}>
-					{marked.moved && chosen ? spoken(chosen) : ''}
-				</Box>
-				{found.cards.length > 0 && <PlayerTable cards={found.cards} marked={marked} />}
-				{fresh && found.cards.length === 0 && <Nobody query={query} />}
 			</Page>
 		</Box>
 	)

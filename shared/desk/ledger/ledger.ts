@@ -11,6 +11,7 @@ import { clinicKind } from './kinds/clinic.ts'
 import { consentKind } from './kinds/consent.ts'
 import { contactKind } from './kinds/contact.ts'
 import { documentKind } from './kinds/document.ts'
+import { followUpKind } from './kinds/follow-up.ts'
 import { holdKind } from './kinds/hold.ts'
 import { installationKind } from './kinds/installation.ts'
 import { mailKind } from './kinds/mail.ts'
@@ -21,6 +22,7 @@ import { personKind } from './kinds/person.ts'
 import { playerKind } from './kinds/player.ts'
 import { protocolKind } from './kinds/protocol.ts'
 import { quarantineKind } from './kinds/quarantine.ts'
+import { recallKind } from './kinds/recall.ts'
 import { registerKind } from './kinds/register.ts'
 import { reportKind } from './kinds/report.ts'
 import { restoredKind } from './kinds/restored.ts'
@@ -65,6 +67,8 @@ const definitions = {
 	trail: trailKind,
 	installation: installationKind,
 	restored: restoredKind,
+	recall: recallKind,
+	'follow-up': followUpKind,
 }
 export type KindName = keyof typeof definitions
 /** What a record of a kind holds. */

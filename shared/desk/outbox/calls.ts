@@ -4,7 +4,7 @@ import { purposeNames } from '../records/consent.ts'
 import { call, desk, owners } from '../workplace/call.ts'
 import { id, nothing, reason } from '../workplace/shapes.ts'
 import { breachClockSchema, breachSchema, breachStepNames } from './breach.ts'
-import { channels, outboxItemSchema, outboxKinds, recipientRoles, recipientSchema } from './item.ts'
+import { channels, outboxItemSchema, pageKinds, recipientRoles, recipientSchema } from './item.ts'
 import { smtpSchema, smtpShownSchema } from './mail-settings.ts'
 import { sendingNoteSchema } from './sending-note.ts'
 
@@ -37,7 +37,7 @@ export const outboxCalls = {
 			recipients: z.array(
 				z.strictObject({
 					recipient: recipientSchema,
-					kinds: z.array(z.enum(outboxKinds)),
+					kinds: z.array(z.enum(pageKinds)),
 					warnings: z.array(z.string()),
 					consents: z.array(z.strictObject({ purpose: z.enum(purposeNames), says: z.string() })),
 				}),
@@ -68,7 +68,7 @@ export const outboxCalls = {
 	'outbox.add': call(
 		z.strictObject({
 			visitId: id,
-			kind: z.enum(outboxKinds),
+			kind: z.enum(pageKinds),
 			recipientId: id,
 			channel: z.enum(channels),
 			protection: z.enum(['password', 'open']).optional(),

@@ -5,13 +5,17 @@
 import { z } from 'zod'
 import type { KindName } from '../../engine/report/kinds.ts'
 
-export const outboxKinds = [
+/** Pages that are made of what a visit found. */
+export const pageKinds = [
 	'player',
 	'guardian',
 	'referral',
 	'coach',
 	'insert-order',
 ] as const satisfies readonly KindName[]
+export type PageKind = (typeof pageKinds)[number]
+/** A reminder says nothing of the visit: it asks to make an appointment. */
+export const outboxKinds = [...pageKinds, 'reminder'] as const
 export type OutboxKind = (typeof outboxKinds)[number]
 export const kindWords: Record<OutboxKind, string> = {
 	player: 'Player report',
@@ -19,6 +23,7 @@ export const kindWords: Record<OutboxKind, string> = {
 	referral: 'Referral letter',
 	coach: 'Letter for the club',
 	'insert-order': 'Insert order',
+	reminder: 'Reminder',
 }
 
 export const channels = ['smtp', 'eml', 'print', 'hand-over'] as const

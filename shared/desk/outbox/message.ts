@@ -17,16 +17,25 @@ export function bodyFor({
 	recipient,
 	clinic,
 	withPassword,
+	isReminder = false,
 }: {
 	number: string
 	recipient: string
 	clinic: Pick<Clinic, 'name' | 'phone' | 'address'>
 	withPassword: boolean
+	/** it asks to make an appointment, and says no more than that */
+	isReminder?: boolean
 }): string {
 	return [
 		`Dear ${recipient},`,
 		'',
-		`the attached document has the number ${number}.`,
+		...(isReminder
+			? [
+					'please make an appointment with us: the attached page says for whom and by when.',
+					clinic.phone ? `Ring ${clinic.phone}.` : 'An answer to this message is enough.',
+				]
+			: []),
+		`${isReminder ? 'The' : 'the'} attached document has the number ${number}.`,
 		...(withPassword
 			? ['It opens with a password, which you are given by another way than e-mail.']
 			: []),

@@ -17,8 +17,8 @@ import {
  * 2.5, 2.6).
  */
 export const kindsFor: Record<RecipientRole, readonly OutboxKind[]> = {
-	player: ['player', 'referral', 'coach'],
-	guardian: ['guardian', 'player', 'referral', 'coach'],
+	player: ['player', 'referral', 'coach', 'reminder'],
+	guardian: ['guardian', 'player', 'referral', 'coach', 'reminder'],
 	doctor: ['referral', 'player'],
 	coach: ['coach'],
 	laboratory: ['insert-order'],
@@ -54,10 +54,10 @@ export interface Delivery {
 	sharedWith: readonly RecipientRole[]
 }
 /**
- * Reports that speak of the whole visit: for a minor they go to a guardian's address only (practice
- * standard 5.4).
+ * Reports that speak of the whole visit, and a reminder to come again: for a minor they go to a
+ * guardian's address only (practice standard 5.4).
  */
-const wholeReports: readonly OutboxKind[] = ['player', 'guardian']
+const wholeReports: readonly OutboxKind[] = ['player', 'guardian', 'reminder']
 /** Why a delivery is not allowed, whatever the consents say; undefined where it is. */
 export function blockFor({
 	recipient,
@@ -71,6 +71,11 @@ export function blockFor({
 		return (
 			`${kindWords[kind]} is not for a ${roleWords[role]}. Given ${name}; allowed for ` +
 			`them: ${kindsFor[role].map((allowed) => kindWords[allowed].toLowerCase()).join(', ')}.`
+		)
+	if (kind === 'reminder' && minor && role !== 'guardian')
+		return (
+			`The player is a minor: a reminder goes to a guardian. Given ${name} (${roleWords[role]}). ` +
+			'Add the guardian to the record.'
 		)
 	if (!isMail(channel)) return undefined
 	if (!email)

@@ -2,6 +2,9 @@
 import { z } from 'zod'
 import { dayInWords } from '../../engine/plain/days.ts'
 import { playerSchema } from '../../engine/visit/visit.ts'
+import { answerWords, recallRecordSchema } from '../recall/answer.ts'
+import { dueWords } from '../recall/item.ts'
+import { followUpSchema } from '../recall/referral.ts'
 import { differences, notThere } from '../records/amendment.ts'
 import { consentSchema, purposes } from '../records/consent.ts'
 import { metaOf } from '../records/told.ts'
@@ -167,6 +170,24 @@ const tellings = new Map<string, Telling>([
 			breachValue,
 			({ recipient, what }) => `Something was sent in error to ${recipient}: ${told(what)}`,
 		),
+	],
+	[
+		'recall',
+		telling(
+			recallRecordSchema,
+			({ item, answer, by }) =>
+				`What is due, ${dueWords[item.kind].toLowerCase()} by ${dayInWords(item.on)}: ` +
+				`${answerWords(answer)} (${by}).`,
+		),
+	],
+	[
+		'follow-up',
+		telling(followUpSchema, ({ entry, by }) => {
+			if (entry.what === 'try') return `A referral was asked after by ${by}: ${told(entry.says)}`
+			return entry.what === 'outcome'
+				? `What came of a referral is written by ${by}: ${told(entry.found)}`
+				: `What came of a referral is taken back by ${by}: ${told(entry.why)}`
+		}),
 	],
 	['document', () => 'A document was made for the outbox.'],
 	['answer', () => 'A question about two versions was answered on the laptop.'],

@@ -101,6 +101,22 @@ export function planInFew(signed: SignedPlan): { held: string[]; lines: PlanLine
 	}
 }
 const minutesPerHour = 60
+/** The pairs at hand that have a last day: to be replaced by, or with room until. */
+export function lastDays(signed: SignedPlan): { id: string; until: string }[] {
+	const plan = planOf(signed)
+	return (signed.visit.footwear ?? [])
+		.filter(({ plannedAs }) => plannedAs === undefined)
+		.flatMap(({ id }) => {
+			const until = lastDayOf(id, plan, signed)
+			return until === undefined ? [] : [{ id, until }]
+		})
+}
+function lastDayOf(id: string, plan: SettledPlan, { assessment }: SignedPlan): string | undefined {
+	const owned = plan.owned.find((pair) => pair.id === id)
+	const isKept = owned?.verdict === 'keep' || owned?.verdict === 'modify'
+	const measured = assessment.footwear.current.find((pair) => pair.id === id)
+	return owned?.by ?? (isKept ? measured?.replaceBy : undefined)
+}
 /** The pairs at hand as they stood at the visit, in the order recorded. */
 export function pairsInFew(signed: SignedPlan): SummaryPair[] {
 	const { visit, assessment } = signed
@@ -110,8 +126,7 @@ export function pairsInFew(signed: SignedPlan): SummaryPair[] {
 		.map(({ id, minutesWorn }) => {
 			const owned = plan.owned.find((pair) => pair.id === id)
 			const measured = assessment.footwear.current.find((pair) => pair.id === id)
-			const isKept = owned?.verdict === 'keep' || owned?.verdict === 'modify'
-			const until = owned?.by ?? (isKept ? measured?.replaceBy : undefined)
+			const until = lastDayOf(id, plan, signed)
 			return {
 				name: capital(pairName(id, visit, t)),
 				...(minutesWorn !== undefined && { hoursWorn: Math.round(minutesWorn / minutesPerHour) }),

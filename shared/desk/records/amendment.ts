@@ -35,12 +35,14 @@ export function differences(was: unknown, is: unknown, path = ''): Difference[] 
 		? []
 		: [{ path: path || '(all)', before: shown(before), after: shown(after) }]
 }
-/** A version of a report that someone was given. */
+/** A version of a report that someone was given; who was only reminded of a visit holds none. */
 export const handedOverSchema = z.object({
 	recipient: z.string(),
 	channel: z.string(),
 	version: z.number(),
 	at: z.string(),
+	/** said of what is no report */
+	documentKind: z.undefined().optional(),
 })
 export type HandedOver = z.infer<typeof handedOverSchema>
 /**

@@ -22,7 +22,7 @@ const isWorkingDay = (iso: string): boolean => {
 	const weekday = (((dayNumber(iso) + 3) % 7) + 7) % 7
 	return weekday < 5
 }
-/** The day after a number of working days; holidays are not known. @internal */
+/** The day after a number of working days; holidays are the clinic's own and not known. */
 export function addWorkingDays(iso: string, days: number): string {
 	let day = iso
 	for (let left = Math.max(1, Math.round(days)); left > 0; ) {

@@ -20,11 +20,16 @@ function explained({ decisions: { agreement = {} } }: Given, t: Speak): string[]
 	const said = how?.trim()
 	return need === 'not-needed' && said ? [t('language.how', { how: said })] : []
 }
+const preferredLine = (name: string, isOwn: boolean, t: Speak): string =>
+	isOwn ? t('language.yours', { language: name }) : t('language.preferred', { languages: name })
 /** The lines of the page of one who reads it at home. */
 export function languageLines(input: Given, reader: 'player' | 'guardian', t: Speak): Block[] {
 	const { agreement = {} } = input.decisions
-	const language = otherLanguages(input.visit.player)[reader]
-	const preferred = language ? [t('language.yours', { language: languageName(language) })] : []
+	const { player } = input.visit
+	const language = otherLanguages(player)[reader]
+	// of a guardian only the player's may be on record: that is no preference of the guardian's
+	const isOwn = reader === 'player' || player.guardian?.preferredLanguage !== undefined
+	const preferred = language ? [preferredLine(languageName(language), isOwn, t)] : []
 	const wasTold = agreement.explainedTo?.[reader] === true
 	const sentences = [...preferred, ...(wasTold ? explained(input, t) : [])]
 	return sentences.length === 0 ? [] : [small(sentences.join(' '))]

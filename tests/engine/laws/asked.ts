@@ -3,7 +3,7 @@ import { isHeld } from '../../../shared/engine/facts/held.ts'
 import { settledPlan } from '../../../shared/engine/prescription/settled.ts'
 import { refers, signingBlocks } from '../../../shared/engine/report/signing.ts'
 import { noDecisions } from '../../../shared/engine/visit/decisions.ts'
-import { agreed } from '../../agreed.ts'
+import { agreed, saidByHand } from '../../agreed.ts'
 import { type Case, idsOf, type Law, protocol, settledAlone, twice, unless } from './case.ts'
 
 const parts = ['person', 'left', 'right'] as const
@@ -19,7 +19,7 @@ const codesOf = (one: Case, more: object = {}): string[] =>
 		protocol,
 	)
 		.map(({ code }) => code)
-		.filter((code) => code !== 'signing.condition-without-status')
+		.filter((code) => !saidByHand.includes(code))
 
 export const asked: Readonly<Record<string, Law>> = {
 	'a visit without a gate is signed by settling its questions': (one) =>
