@@ -249,6 +249,7 @@ async function takenAlong(ask: Ask, { visitId }: SignedVisit): Promise<string | 
 		recipientId: recipient.recipientId,
 		channel: 'hand-over',
 		due: '2060-01-01',
+		again: 'asked for once more',
 	})
 	const { sha256 } = await ask('outbox.look', { itemId })
 	await ask('outbox.release', { itemId, sha256, compared: true, warningsRead: true })

@@ -91,6 +91,7 @@ async function mailed(
 		recipientId,
 		channel: 'eml',
 		due: '2060-01-01',
+		again: 'asked for once more',
 	})
 	const { sha256 } = await ask('outbox.look', { itemId })
 	await ask('outbox.release', { itemId, sha256, compared: true, warningsRead: true })

@@ -40,7 +40,7 @@ async function play(): Promise<{ home: string; laptop: string }> {
 	await fillOutbox(app.ask, home)
 	await planSeason(world, app.ask, home)
 	await screenSquad(world, app.ask)
-	await answerDue(app)
+	await answerDue(world, app)
 	await wentAndCame(world, app.ask, home)
 	const away = await stillAway(world, app.ask, home)
 	await app.ask('session.lock')

@@ -20,7 +20,9 @@ const mailBy = (port: number) => ({
 const deadPort = 9
 
 async function put(ask: Ask, visitId: string, more: object): Promise<string> {
-	const given = { visitId, kind: 'player', recipientId: 'player', due: '2027-01-25', ...more }
+	const own = { visitId, kind: 'player', recipientId: 'player', due: '2027-01-25' }
+	// the same goes out in several ways, each in a state of its own
+	const given = { ...own, again: 'asked for once more', ...more }
 	return (await ask('outbox.add', given)).itemId
 }
 async function release(ask: Ask, itemId: string): Promise<void> {
