@@ -214,7 +214,7 @@ describe('the pages of every kind, whatever the clinic and the player', () => {
 			expect(width / height).toBeCloseTo(wide / high, 1)
 			expect(height).toBeGreaterThanOrEqual(11)
 			expect(height).toBeLessThanOrEqual(60)
-			expect(width).toBeGreaterThanOrEqual(11)
+			expect(width).toBeGreaterThanOrEqual(9)
 			// beside the name, or on a line above it
 			if (wide / high <= 10) expect(name.left).toBeCloseTo(area.right + 14, 0)
 			else expect(name.top).toBeGreaterThan(area.bottom)
