@@ -237,6 +237,15 @@ describe('a referral that nobody has heard from', () => {
 		const confirmed = outcomeOf(rule, [], { on: '2027-01-26', result: 'confirmed' })
 		expect(notHeard([referral, well('2027-01-26', [confirmed])], [], '2027-01-28')).toBeUndefined()
 	})
+	it('of a sign on both limbs is ended once each of them is answered', () => {
+		const both = { ...referral, signs: [{ rule, side: 'both' as const, says: 'Both' }] }
+		const of = (side: 'left' | 'right' | 'both') =>
+			outcomeOf(rule, [], { on: '2027-01-26', side, result: 'excluded' })
+		const heard = (...outcomes: Outcome[]) =>
+			notHeard([both, well('2027-01-26', outcomes)], [], '2027-01-28') === undefined
+		for (const side of ['left', 'right'] as const) expect(heard(of(side)), side).toBe(false)
+		expect([heard(of('both')), heard(of('left'), of('right'))]).toEqual([true, true])
+	})
 	it('is one where the letter asks for more than the signs, too', () => {
 		const asked = signedAs(visitOf({}), (all) => ({ ...all, letter: { urgency: 'same-day' } }))
 		expect(notHeard([referredIn('v1', asked)], [], '2027-01-21')?.asked).toBe('same-day')

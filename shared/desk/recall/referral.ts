@@ -107,16 +107,19 @@ export function referredIn(
 		...(question && { question }),
 	}
 }
-const covers = (outcome: Outcome, { rule, side }: Sign): boolean =>
-	outcome.rule === rule &&
-	(outcome.side === side || outcome.side === 'both' || side === 'none' || side === 'both')
+/** A sign of both limbs is answered once each of them is; one of the whole player by any outcome. */
+function isAnswered({ rule, side }: Sign, outcomes: readonly Outcome[]): boolean {
+	const about = outcomes.filter((outcome) => outcome.rule === rule)
+	if (side === 'none') return about.length > 0
+	const limbs = side === 'both' ? (['left', 'right'] as const) : [side]
+	return limbs.every((limb) =>
+		about.some((outcome) => outcome.side === limb || outcome.side === 'both'),
+	)
+}
 /** Whether an outcome was written about every sign, at the visit itself or after it. */
 function isHeardInVisits({ signs, visitDate }: Referred, from: readonly Referred[]): boolean {
-	const outcomes = from.flatMap((visit) => visit.outcomes)
-	return (
-		signs.length > 0 &&
-		signs.every((sign) => outcomes.some((one) => one.on >= visitDate && covers(one, sign)))
-	)
+	const since = from.flatMap(({ outcomes }) => outcomes.filter(({ on }) => on >= visitDate))
+	return signs.length > 0 && signs.every((sign) => isAnswered(sign, since))
 }
 /** The outcome that stands for a visit, of those written by itself. */
 export function heardOf(visitId: string, written: readonly FollowUp[]): FollowUp | undefined {
