@@ -8,7 +8,7 @@ import { defaultLook } from '../shared/desk/workplace/look-choices.ts'
 import { engineVersion } from '../shared/engine/assess.ts'
 import { dispatcher } from './calls/dispatch.ts'
 import type { Handlers } from './calls/handlers.ts'
-import { protectPdf, textOfPdf } from './pdf/kept.ts'
+import { firstPagePdf, protectPdf, textOfPdf } from './pdf/kept.ts'
 import { dailyBackup } from './services/backups/backups.ts'
 import { backupCalls } from './services/backups/calls.ts'
 import { clinicCalls, type LookOfPc } from './services/clinic/calls.ts'
@@ -139,6 +139,7 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 		}),
 		renderPdf,
 		protectPdf,
+		firstPagePdf,
 		textOfPdf,
 		now,
 		demo,

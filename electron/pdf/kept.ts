@@ -1,4 +1,4 @@
-/** Pages that exist already, as bytes: put under a password, or read as text. Never drawn again. */
+/** Pages that exist already, as bytes: under a password, the first alone, or as text. Never drawn again. */
 import { inWorker } from './lanes.ts'
 import { mustBeLongEnough } from './password.ts'
 
@@ -10,6 +10,12 @@ import { mustBeLongEnough } from './password.ts'
 export async function protectPdf(bytes: Uint8Array, password: string): Promise<Uint8Array> {
 	mustBeLongEnough(password)
 	const result = await inWorker({ does: 'protect', bytes, password })
+	if ('bytes' in result) return result.bytes
+	throw new Error('The worker gave no bytes.')
+}
+/** The first page as a file of its own. @throws UnreadablePdf where the bytes are no PDF */
+export async function firstPagePdf(bytes: Uint8Array): Promise<Uint8Array> {
+	const result = await inWorker({ does: 'cut', bytes })
 	if ('bytes' in result) return result.bytes
 	throw new Error('The worker gave no bytes.')
 }

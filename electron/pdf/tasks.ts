@@ -5,6 +5,7 @@ export type Task =
 	/** `logoMustShow`: a page without its logo will not do */
 	| { does: 'draw'; document: LwDocument; password?: string; logoMustShow?: boolean }
 	| { does: 'protect'; bytes: Uint8Array; password: string }
+	| { does: 'cut'; bytes: Uint8Array }
 	| { does: 'read'; bytes: Uint8Array }
 /** Bytes of a PDF, or the paragraphs of each page. */
 export type TaskResult = { bytes: Uint8Array } | { pages: string[][] }

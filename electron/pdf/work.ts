@@ -53,6 +53,10 @@ async function answerTo(task: Task): Promise<TaskResult> {
 		const { encrypted } = await import('./encrypt.ts')
 		return { bytes: await encrypted(task.bytes, task.password, ownerPassword()) }
 	}
+	if (task.does === 'cut') {
+		const { firstPageOf } = await import('./encrypt.ts')
+		return { bytes: await firstPageOf(task.bytes) }
+	}
 	const { paragraphsOf } = await import('./read-text.ts')
 	return { pages: await paragraphsOf(task.bytes) }
 }

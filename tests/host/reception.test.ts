@@ -1,5 +1,8 @@
 /** What reception is answered: nothing that is private between the player and the clinician. */
 import { expect, test } from 'vitest'
+import { textOfPdf } from '../../electron/pdf/kept.ts'
+import { renderPdf } from '../../electron/pdf/render.ts'
+import { contract } from '../../shared/contract.ts'
 import { decideAll } from '../decide.ts'
 import { withPlayer } from './bench-app.ts'
 import { consent } from './outbox-bench.ts'
@@ -64,8 +67,6 @@ test('reception is refused a page that holds body mass, and reads none elsewhere
 			['consents.list', { playerId }],
 			['outbox.list', {}],
 			['outbox.notes', { playerId }],
-			['reports.open', { visitId }],
-			['reports.page', { visitId }],
 			['squad.list', {}],
 		].map(async ([name, input]) => {
 			const answer = await app.ask(name as string, input)
@@ -74,5 +75,75 @@ test('reception is refused a page that holds body mass, and reads none elsewhere
 		}),
 	)
 	for (const answer of answers) expect(answer).not.toContain(String(massKg))
+	app.close()
+})
+
+/** What only those who treat may read: a measure, a note, what was found. */
+const secrets = { heelToToeMm: 271.5, notes: 'Sentinel words of the clinician', lungeCm: 3.3 }
+test('reception reads names, documents to send and their first page, in every answer it may have', async () => {
+	const { app, playerId } = await withPlayer(undefined, undefined, renderPdf)
+	await app.ask('people.save', {
+		...{ name: 'Invented reception', registration: '', role: 'reception', passphrase },
+	})
+	const { heelToToeMm, lungeCm, notes } = secrets
+	const { draft } = await app.ask('drafts.open', { playerId, visitDate: '2027-01-20' })
+	const visit = {
+		...draft.content.visit,
+		...{ notes, screening: { fever: true } },
+		feet: { left: { heelToToeMm }, right: { heelToToeMm } },
+		ankles: { left: { lungeCm }, right: { lungeCm: 9 } },
+	}
+	const decisions = { ...draft.content.decisions, referralDone: 'Sent on the same day.' }
+	await app.ask('drafts.save', {
+		draftId: draft.draftId,
+		content: { ...draft.content, visit, decisions },
+	})
+	await decideAll(app.ask, playerId, '2027-01-20')
+	const { visitId } = await app.ask('visits.sign', { draftId: draft.draftId })
+	const add = { visitId, channel: 'print', due: '2027-01-25' }
+	const { itemId } = await app.ask('outbox.add', { ...add, kind: 'player', recipientId: 'player' })
+	const whole = await textOfPdf(
+		Buffer.from((await app.ask('outbox.look', { itemId })).base64, 'base64'),
+	)
+	expect(whole.length).toBeGreaterThan(1)
+	await app.ask('session.lock')
+	await app.ask('session.unlock', { passphrase })
+
+	const look = await app.ask('outbox.look', { itemId })
+	const shown = await textOfPdf(Buffer.from(look.base64, 'base64'))
+	expect(shown).toEqual(whole.slice(0, 1))
+	await app.ask('outbox.release', {
+		itemId,
+		sha256: look.sha256,
+		compared: true,
+		warningsRead: true,
+	})
+
+	const found = app.ask('players.search', { query: '', limit: 9 })
+	expect((await found).total).toBe(1)
+	const input = { playerId, visitId, itemId, query: '', limit: 50, version: 1, kind: 'player' }
+	const reads = Object.entries(contract).filter(([, { who }]) => who.includes('reception'))
+	let answered = 0
+	for (const [name, { input: shape }] of reads) {
+		// what the call does not know of is left out; what asks for more is no question
+		const known = Object.keys((shape as { shape?: object }).shape ?? {})
+		const asked = Object.fromEntries(Object.entries(input).filter(([key]) => known.includes(key)))
+		if (name === 'session.lock' || !shape.safeParse(asked).success) continue
+		const answer = await app.call(name, asked)
+		if (!answer.ok) continue
+		answered += 1
+		const { base64: _page, ...words } = { ...(answer.value as object) } as { base64?: string }
+		for (const secret of Object.values(secrets))
+			expect(JSON.stringify(words), name).not.toContain(String(secret))
+	}
+	expect(answered).toBeGreaterThan(15)
+	for (const name of [
+		'reports.open',
+		'reports.page',
+		'visits.open',
+		'drafts.open',
+		'reports.sheet',
+	])
+		expect((await app.refused(name, { visitId })).code, name).toBe('call.not-for-this-role')
 	app.close()
 })

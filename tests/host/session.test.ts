@@ -33,6 +33,7 @@ function breaking(here: string) {
 		...openerOf(store, { unread: () => {}, partly: () => {} }),
 		renderPdf: async () => pdf,
 		protectPdf: async (bytes) => bytes,
+		firstPagePdf: async (bytes) => bytes,
 		textOfPdf: async () => [],
 		now,
 		demo: false,

@@ -5,7 +5,7 @@ import { fileNameFor } from '../../../shared/desk/outbox/message.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 import { storedDocument } from '../visits/documents.ts'
-import { keepItemFromReception } from '../visits/private-pages.ts'
+import { keepItemFromReception, readablePart } from '../visits/private-pages.ts'
 import { alertsFor } from './alerts.ts'
 import { freeItem, itemOf, move } from './items.ts'
 import type { OutboxNeeds } from './needs.ts'
@@ -26,14 +26,15 @@ export class Checking {
 	#lookKey(itemId: string): string {
 		return `${itemId} ${this.#memory.people.acts().personId}`
 	}
-	/** The document beside what to read of it and its recipient. */
-	look({ itemId }: InputOf<'outbox.look'>): OutputOf<'outbox.look'> {
+	/** The document, or its first page, beside what to read of it and its recipient. */
+	async look({ itemId }: InputOf<'outbox.look'>): Promise<OutputOf<'outbox.look'>> {
 		const memory = this.#memory
 		const deps = this.#deps
 		const item = itemOf(memory, itemId)
 		const { playerId, documentId, sha256 } = item
 		keepItemFromReception(memory, deps, item)
 		const { bytes } = storedDocument(deps, documentId, sha256)
+		const shown = await readablePart(memory, deps, bytes)
 		const recipient = recipientOf(memory, playerId, item.recipient.recipientId)
 		const delivery = { ...item, recipient }
 		const block = blocked(memory, deps, delivery)
@@ -41,7 +42,7 @@ export class Checking {
 		this.#looked.set(this.#lookKey(itemId), sha256)
 		deps.store.audit({ function: 'read', objectRef: `document:${documentId}`, playerId })
 		return {
-			base64: Buffer.from(bytes).toString('base64'),
+			base64: Buffer.from(shown).toString('base64'),
 			sha256,
 			fileName: fileNameFor(numberOf(itemId)),
 			warnings: alertsFor(memory, deps, item, recipient),

@@ -20,12 +20,15 @@ export type RenderPdf = (
 ) => Promise<Uint8Array>
 /** Puts a PDF that exists under a password; its pages stay as they are. */
 type ProtectPdf = (bytes: Uint8Array, password: string) => Promise<Uint8Array>
+/** The first page of a PDF that exists, as a file of its own. */
+type FirstPagePdf = (bytes: Uint8Array) => Promise<Uint8Array>
 /** The text of a PDF that exists: the paragraphs of each page. */
 type TextOfPdf = (bytes: Uint8Array) => Promise<string[][]>
 export interface Deps extends Keeper, Opener {
 	store: Store
 	renderPdf: RenderPdf
 	protectPdf: ProtectPdf
+	firstPagePdf: FirstPagePdf
 	textOfPdf: TextOfPdf
 	now: () => Date
 	demo: boolean

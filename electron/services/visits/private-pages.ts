@@ -2,6 +2,7 @@
 import type { SignedVisit } from '../../../shared/contract.ts'
 import type { OutboxItem } from '../../../shared/desk/outbox/item.ts'
 import { mayHoldPrivate } from '../../../shared/engine/report/reader.ts'
+import { UnreadablePdf } from '../../pdf/unreadable.ts'
 import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
@@ -33,4 +34,25 @@ export function keepItemFromReception(
 	if (memory.people.acts().role !== 'reception') return
 	const made = versionsOf(deps, visitId).find(({ card }) => card.version === version)
 	if (made) keepFromReception(memory, kind, readVisit(deps, made))
+}
+/**
+ * As much of a page as who is at work may read: reception sees the first page of what it sends, all
+ * others the whole. @throws Refusal where it cannot be cut
+ */
+export async function readablePart(
+	{ people }: Pick<Memory, 'people'>,
+	deps: Deps,
+	bytes: Uint8Array,
+): Promise<Uint8Array> {
+	if (people.acts().role !== 'reception') return bytes
+	try {
+		return await deps.firstPagePdf(bytes)
+	} catch (error) {
+		if (!(error instanceof UnreadablePdf)) throw error
+		throw new Refusal(
+			'visits.unreadable-pdf',
+			'The first page cannot be shown: the kept pages are no PDF that can be read. Ask a clinician ' +
+				'to check this document.',
+		)
+	}
 }

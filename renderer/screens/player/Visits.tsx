@@ -48,21 +48,23 @@ function VisitLine({
 		>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
 				{read && (
-					<Button
-						variant="outlined"
-						aria-label={`Open visit of ${day}`}
-						onClick={() => read(visit.visitId)}
-					>
-						Open visit
-					</Button>
+					<>
+						<Button
+							variant="outlined"
+							aria-label={`Open visit of ${day}`}
+							onClick={() => read(visit.visitId)}
+						>
+							Open visit
+						</Button>
+						<Button
+							variant="outlined"
+							aria-label={`Open report of ${day}`}
+							onClick={() => openReport(visit)}
+						>
+							Open report
+						</Button>
+					</>
 				)}
-				<Button
-					variant="outlined"
-					aria-label={`Open report of ${day}`}
-					onClick={() => openReport(visit)}
-				>
-					Open report
-				</Button>
 			</Box>
 		</Line>
 	)
@@ -121,16 +123,18 @@ function useVisitCommands(
 ): void {
 	const commands = useMemo(
 		(): Command[] =>
-			visits
-				.filter((visit) => !visit.inError)
-				.slice(0, offered)
-				.flatMap((visit) => {
-					const day = dayInWords(visit.visitDate)
-					const report = { name: `Open report of ${day}`, run: () => openReport(visit) }
-					return read
-						? [{ name: `Open visit of ${day}`, run: () => read(visit.visitId) }, report]
-						: [report]
-				}),
+			read
+				? visits
+						.filter((visit) => !visit.inError)
+						.slice(0, offered)
+						.flatMap((visit) => {
+							const day = dayInWords(visit.visitDate)
+							return [
+								{ name: `Open visit of ${day}`, run: () => read(visit.visitId) },
+								{ name: `Open report of ${day}`, run: () => openReport(visit) },
+							]
+						})
+				: [],
 		[visits, read, openReport],
 	)
 	useCommands(commands)

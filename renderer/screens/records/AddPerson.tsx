@@ -41,7 +41,7 @@ export function AddPerson({ names }: { names: readonly string[] }) {
 		<Form label="Add a person" submit={() => action.run(save)}>
 			<Sheet
 				title="Add a person"
-				hint="A student's visits wait for a countersignature. Reception sees no measures."
+				hint="A student's visits wait for a countersignature. Reception sees names, days, the documents to send and their first page, and no measures or findings."
 			>
 				<Field label="Name" value={form.name} set={put('name')} />
 				<Field label="Role" value={form.role} set={put('role')} options={addable} />

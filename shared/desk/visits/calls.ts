@@ -5,7 +5,7 @@ import { clinicRecordSchema, clinicSchema } from '../../engine/report/clinic.ts'
 import { decisionsSchema } from '../../engine/visit/decisions.ts'
 import { mostTypedTwice, typedTwiceSchema } from '../../engine/visit/typed-twice.ts'
 import { visitSchema } from '../../engine/visit/visit.ts'
-import { call, clinicians, desk, staff, treating } from '../workplace/call.ts'
+import { call, clinicians, desk, treating } from '../workplace/call.ts'
 import { id, nothing, page, pdf, reason } from '../workplace/shapes.ts'
 import { signedPageSchema } from './kept-pages.ts'
 
@@ -229,7 +229,7 @@ export const visitCalls = {
 			version: z.number().int().min(1).optional(),
 		}),
 		pdf,
-		staff,
+		treating,
 	),
 	/**
 	 * The sheet for the appointment as it was kept at signing: its pages, and its first facts to be
@@ -259,7 +259,7 @@ export const visitCalls = {
 			version: z.number().int().min(1).optional(),
 		}),
 		page,
-		staff,
+		treating,
 	),
 	/** The same of the sheet for the appointment. */
 	'reports.sheetPage': call(z.strictObject({ visitId: id }), page, treating),
