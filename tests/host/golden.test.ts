@@ -74,6 +74,7 @@ async function itemFor(app: Asked, player: GoldenPlayer, change: object): Promis
 		kind: 'player',
 		channel: 'hand-over',
 		due: '2027-03-02',
+		again: 'asked for once more',
 		...(await recipientFor(app, player)),
 		...change,
 	})

@@ -52,7 +52,11 @@ const mailBy = (port: number) => ({
 })
 async function released(ask: Ask, visitId: string): Promise<string> {
 	const given = { visitId, kind: 'player', recipientId: 'player', channel: 'smtp' }
-	const { itemId } = await ask('outbox.add', { ...given, due: '2027-01-25' })
+	const { itemId } = await ask('outbox.add', {
+		...given,
+		due: '2027-01-25',
+		again: 'asked for once more',
+	})
 	const { sha256 } = await ask('outbox.look', { itemId })
 	await ask('outbox.release', { itemId, sha256, compared: true, warningsRead: true })
 	return itemId
