@@ -83,3 +83,17 @@ test('the birth date of a minor is for a clinician to change', async () => {
 	await app.ask('players.save', { playerId: grown, player: { ...adult, birthDate: '1993-03-30' } })
 	expect((await app.ask('players.open', { playerId })).player.birthDate).toBe(minor.birthDate)
 })
+test('the password of what was sent in error is withheld', async () => {
+	const { app, playerId, visitId } = await bench()
+	await mayMail(app, playerId)
+	const itemId = await put(app, visitId)
+	await release(app, itemId)
+	await settle(app)
+	expect((await app.ask('outbox.password', { itemId })).password).toMatch(/^\S{19}$/)
+	await app.ask('outbox.sentInError', {
+		itemId,
+		what: 'went to a namesake',
+		noticedAt: '2027-01-20T09:00:00.000Z',
+	})
+	expect((await app.refused('outbox.password', { itemId })).code).toBe('outbox.sent-in-error')
+})

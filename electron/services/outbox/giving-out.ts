@@ -117,6 +117,11 @@ export function tellPassword(
 ): OutputOf<'outbox.password'> {
 	const item = itemOf(memory, itemId)
 	if (!item.password) throw new Refusal('outbox.without-password', 'This goes without a password.')
+	if (item.breachId)
+		throw new Refusal(
+			'outbox.sent-in-error',
+			'This was sent in error: its password is withheld, so that whoever has it cannot open it.',
+		)
 	const { playerId, recipient } = item
 	deps.store.audit({ function: 'read', objectRef: `password:${itemId}`, playerId })
 	const { phone } = recipientOf(memory, playerId, recipient.recipientId)

@@ -11,6 +11,7 @@ import { Answered } from '../../parts/Answered.tsx'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { Panel, timeWords } from '../../parts/panels.tsx'
 import { change, useHost, useHostAction } from '../../query.ts'
+import { timeLeft } from './clocks.ts'
 
 type Breach = OutputOf<'breaches.list'>['breaches'][number]
 /** Below these the time left is marked as short. */
@@ -38,9 +39,6 @@ export function Breaches() {
 		</Stack>
 	)
 }
-
-const left = (count: number, unit: string) =>
-	count < 0 ? `passed ${-count} ${unit} ago` : `${count} ${unit} left`
 
 function BreachPanel({ breach }: { breach: Breach }) {
 	const action = useHostAction()
@@ -93,8 +91,8 @@ function TimeLeft({ breach }: { breach: Breach }) {
 	return (
 		<Alert severity={short ? 'error' : 'warning'}>
 			Noticed {timeWords(noticedAt)} by {breach.by}. To the authority, where the law asks: by{' '}
-			{timeWords(authorityBy)}, {left(authorityHoursLeft, 'hours')}. Assessed: by{' '}
-			{timeWords(assessBy)}, {left(assessDaysLeft, 'days')}.
+			{timeWords(authorityBy)}, {timeLeft(authorityHoursLeft, 'hours')}. Assessed: by{' '}
+			{timeWords(assessBy)}, {timeLeft(assessDaysLeft, 'days')}.
 		</Alert>
 	)
 }

@@ -46,7 +46,7 @@ export function Next({ item, look, mine }: NextProps) {
 			{item.state === 'to-check' && (
 				<Release item={item} look={look} busy={action.busy} run={run} />
 			)}
-			{item.protection === 'password' && item.state !== 'closed' && (
+			{item.protection === 'password' && item.state !== 'closed' && !item.breachId && (
 				<Password itemId={item.itemId} action={action} />
 			)}
 			<Field

@@ -9,13 +9,14 @@ const tone: Partial<Record<OutboxView['state'], 'warning' | 'error' | 'success' 
 	returned: 'error',
 	delivered: 'success',
 }
-export function StateChip({ item }: { item: Pick<OutboxView, 'state' | 'sending'> }) {
-	return (
-		<Chip
-			size="small"
-			variant="outlined"
-			{...(tone[item.state] ? { color: tone[item.state] } : {})}
-			label={item.sending ? 'Being sent' : stateWords[item.state]}
-		/>
-	)
+type OfItem = Pick<OutboxView, 'state' | 'sending' | 'breachId'>
+/** What went to the wrong one is never shown as plainly sent. */
+function words({ state, sending, breachId }: OfItem): string {
+	if (sending) return 'Being sent'
+	if (breachId === undefined) return stateWords[state]
+	return state === 'sent' ? 'Sent in error' : `${stateWords[state]}, sent in error`
+}
+export function StateChip({ item }: { item: OfItem }) {
+	const color = item.breachId ? 'error' : tone[item.state]
+	return <Chip size="small" variant="outlined" {...(color ? { color } : {})} label={words(item)} />
 }

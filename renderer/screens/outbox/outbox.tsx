@@ -9,6 +9,7 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { Page } from '../../parts/Page.tsx'
 import { type HostAnswer, useHost } from '../../query.ts'
 import { Breaches } from './Breaches.tsx'
+import { openClocks } from './clocks.ts'
 import { firstFilter, waitingCounts } from './filters.ts'
 import { Item } from './Item.tsx'
 import { Mail } from './Mail.tsx'
@@ -104,17 +105,28 @@ interface WaitingProps {
 }
 function Waiting({ items, show }: WaitingProps) {
 	const counts = waitingCounts(items)
+	const clocks = openClocks(useHost('breaches.list', {}).value?.breaches ?? [])
 	return (
 		<Box
 			role="group"
 			aria-label="What waits"
 			sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1 }}
 		>
-			{counts.length === 0 && (
+			{counts.length === 0 && clocks.length === 0 && (
 				<Typography color="textSecondary">
 					Nothing waits: nothing to check, nothing returned.
 				</Typography>
 			)}
+			{clocks.map(({ breachId, words }) => (
+				<Button
+					key={breachId}
+					variant="contained"
+					color="error"
+					onClick={() => navigate('/outbox/errors')}
+				>
+					{words}
+				</Button>
+			))}
 			{counts.map(({ words, count, filter, wrong }) => (
 				<Button
 					key={words}

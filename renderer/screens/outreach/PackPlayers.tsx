@@ -1,7 +1,7 @@
-/** The players that go into a pack, found by any part of the name or club. */
+/** The players that go into a pack, found as everywhere: by name, club, birth date, guardian. */
 
 import { Box, Button, Checkbox, FormControlLabel, Typography } from '@mui/material'
-import { useState } from 'react'
+import { useEffect, useState } from 'react'
 import type { Card } from '../../../shared/contract.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import { Refused } from '../../parts/Answered.tsx'
@@ -12,8 +12,6 @@ import { useHost } from '../../query.ts'
 const mostShown = 200
 const cardWords = (card: Card): string =>
 	`${fullName(card)}, born ${dayInWords(card.birthDate)}${card.club ? `, ${card.club}` : ''}`
-const fits = (card: Card, query: string): boolean =>
-	`${fullName(card)} ${card.club ?? ''}`.toLowerCase().includes(query.toLowerCase())
 
 function CardTick({
 	card,
@@ -33,10 +31,31 @@ function CardTick({
 		</Box>
 	)
 }
-/** @param total how many players are on record; undefined until that is known */
-function hintWords(chosen: number, total = 0): string {
-	const cut = total > mostShown ? `; the first ${mostShown} of ${total} are listed` : ''
+interface Shown {
+	chosen: number
+	total: number
+	listed: number
+}
+function hintWords({ chosen, total, listed }: Shown): string {
+	const cut =
+		total > listed ? `; the first ${listed} of ${total} that fit are listed: type more` : ''
 	return `${chosen} chosen${cut}. With nobody chosen the pack is empty but for clinic and shelf.`
+}
+/** Who fits what is typed, by the host's own search, and before them whoever is chosen already. */
+function useCards(query: string, chosen: readonly string[]) {
+	const found = useHost('players.search', { query, limit: mostShown }, { keepLast: true })
+	/** players that were shown once: a chosen one stays in the list whatever is typed */
+	const [seen, setSeen] = useState<ReadonlyMap<string, Card>>(new Map())
+	const cards = found.value?.cards ?? []
+	useEffect(() => {
+		setSeen(
+			(before) =>
+				new Map([...before, ...cards.map((card): [string, Card] => [card.playerId, card])]),
+		)
+	}, [cards])
+	const fit = new Set(cards.map(({ playerId }) => playerId))
+	const kept = chosen.flatMap((id) => (fit.has(id) ? [] : (seen.get(id) ?? [])))
+	return { found, cards, kept }
 }
 export function PackPlayers({
 	chosen,
@@ -46,12 +65,10 @@ export function PackPlayers({
 	chosen: readonly string[]
 	setChosen: (chosen: readonly string[]) => void
 }) {
-	const answer = useHost('players.search', { query: '', limit: mostShown })
 	const [query, setQuery] = useState('')
+	const { found: answer, cards: fit, kept } = useCards(query, chosen)
 	const total = answer.value?.total
-	const cards = (answer.value?.cards ?? []).filter(
-		(card) => chosen.includes(card.playerId) || fits(card, query),
-	)
+	const cards = [...kept, ...fit]
 	return (
 		<>
 			<Field
@@ -59,7 +76,7 @@ export function PackPlayers({
 				value={query}
 				set={setQuery}
 				optional
-				hint={hintWords(chosen.length, total)}
+				hint={hintWords({ chosen: chosen.length, total: total ?? 0, listed: fit.length })}
 			/>
 			<Refused of={answer} />
 			<Box
@@ -78,7 +95,9 @@ export function PackPlayers({
 			>
 				{total !== undefined && cards.length === 0 && (
 					<Typography color="textSecondary" sx={{ py: 1.5 }}>
-						{total === 0 ? 'No player on record yet.' : 'Nobody fits. Type less of the name.'}
+						{query.trim() === ''
+							? 'No player on record yet.'
+							: 'Nobody fits. Type less of the name.'}
 					</Typography>
 				)}
 				{cards.map((card) => (

@@ -73,6 +73,7 @@ export const refusalCodes = [
 	'outbox.returned-unreadable',
 	'outbox.second-sending',
 	'outbox.seen-since',
+	'outbox.sent-in-error',
 	'outbox.server-says',
 	'outbox.state-forbids',
 	'outbox.steps-open-already',
