@@ -49,6 +49,7 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'season.plan': ['season.open'],
 	'season.take': ['season.open'],
 	'squad.create': ['squad.list', 'squad.open'],
+	'squad.importPlayers': ['players.search'],
 	'squad.mark': ['squad.open'],
 	'squad.reports': ['squad.progress'],
 	'squad.cancel': ['squad.progress'],

@@ -5,7 +5,7 @@
 import { type ComponentType, lazy, type ReactNode } from 'react'
 import type { StringRouteParams } from 'wouter'
 import type { Status } from './frame/useSession.ts'
-import type { PersonRole } from './parts/roles.ts'
+import { may, type PersonRole } from './parts/roles.ts'
 import { Tour } from './parts/Tour.tsx'
 import { Morning } from './screens/due/Morning.tsx'
 import type { SavedNotice } from './screens/player/notice.ts'
@@ -27,6 +27,7 @@ const Outbox = later(() => import('./screens/outbox/outbox.tsx'), 'OutboxScreen'
 const Due = later(() => import('./screens/due/due.tsx'), 'DueScreen')
 const Outreach = later(() => import('./screens/outreach/outreach.tsx'), 'Outreach')
 const Squad = later(() => import('./screens/squad/squad.tsx'), 'SquadScreen')
+const ImportPlayers = later(() => import('./screens/squad/ImportPlayers.tsx'), 'ImportPlayers')
 const Settings = later(() => import('./screens/settings/settings.tsx'), 'Settings')
 const Trends = later(() => import('./screens/trends/trends.tsx'), 'Trends')
 const Help = later(() => import('./screens/help/help.tsx'), 'HelpScreen')
@@ -91,7 +92,10 @@ const start: Omit<Page, 'path'> = {
 	show: (_, { person }) => (
 		<>
 			<Tour />
-			<Players beside={<Morning key={person?.personId} role={person?.role} />} />
+			<Players
+				desk={may(person?.role).desk}
+				beside={<Morning key={person?.personId} role={person?.role} />}
+			/>
 		</>
 	),
 }
@@ -99,6 +103,11 @@ const start: Omit<Page, 'path'> = {
 export const pages: readonly Page[] = [
 	{ path: '/', ...start },
 	{ path: '/players', menu: 'Players', ...start },
+	page('/players/import', {
+		who: 'those who run the desk',
+		opening: 'the import of players',
+		show: () => <ImportPlayers />,
+	}),
 	page('/players/:id', {
 		who: 'everyone',
 		opening: 'the player',

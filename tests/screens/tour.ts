@@ -112,6 +112,7 @@ export async function tour(page: Page): Promise<Stop[]> {
 	}).catch(() => undefined)
 	return [
 		at('players', '#/players'),
+		at('players import', '#/players/import'),
 		at('new player', '#/players/new'),
 		at('player', `#/players/${id}`),
 		at('visit', `#/players/${id}`, visitPage),

@@ -4,7 +4,7 @@ import type { Memory } from '../records/memory.ts'
 import { markPlayer, openSquad } from './board.ts'
 import { listSquads } from './day.ts'
 import { cancelReports, reportsProgress, startReports } from './reports.ts'
-import { createSquad, previewRoster } from './roster.ts'
+import { createSquad, importPlayers, previewRoster } from './roster.ts'
 import { squadSummary, summaryPage } from './summary.ts'
 
 /** The calls about screening days. */
@@ -16,6 +16,7 @@ export const squadCalls = (
 		'squad.list': () => listSquads(deps),
 		'squad.previewRoster': (input) => previewRoster(memory, deps, input),
 		'squad.create': (input) => createSquad(memory, deps, input),
+		'squad.importPlayers': (input) => importPlayers(memory, deps, input),
 		'squad.open': (input) => openSquad(memory, deps, input),
 		'squad.mark': (input) => markPlayer(deps, input),
 		'squad.reports': (input) => startReports(memory, deps, input),

@@ -93,29 +93,74 @@ export function createSquad(
 	deps: Deps,
 	input: InputOf<'squad.create'>,
 ): OutputOf<'squad.create'> {
-	const { team, day, same, squadId: into } = input
-	const roster = rosterOf(memory, deps, input)
-	refuseUnusable(memory.players, roster, same)
-	const rows = roster.rows.filter(({ row }) => same[String(row)] !== leftOut)
-	refuseTwice(deps, rows, same, into)
-	const meant = peopleMeant(memory, rows, input.people ?? {})
-	const squadId = into ?? randomUUID()
-	const about: ConsentsOf = { team, day, meant }
+	const ready = readyRows(memory, deps, input)
+	const { team, day } = input
+	const squadId = input.squadId ?? randomUUID()
 	deps.store.together(() => {
-		for (const { row, number, player, consents } of rows) {
-			const known = onRecord(memory, same[String(row)])
-			const playerId = known ?? keepPlayer(deps, { player })
-			consentsKept(memory, deps, { playerId, isNew: known === undefined, player, consents }, about)
-			const value: MemberValue = { what: 'member', squadId, team, day, playerId, number }
+		for (const row of ready.rows) {
+			const playerId = playerOf(memory, deps, row, ready)
+			const value: MemberValue = {
+				what: 'member',
+				squadId,
+				team,
+				day,
+				playerId,
+				number: row.number,
+			}
 			deps.keep({ kind: 'squad', value, about: playerId })
 		}
 	})
-	return {
-		squadId,
-		players: rows.length,
-		taken: rows.map(({ row }) => row),
-		left: roster.bad.map(({ row }) => row),
-	}
+	return { squadId, ...outcomeOf(ready) }
+}
+/** The same of players who are put on record without a screening day. */
+export function importPlayers(
+	memory: CreateNeeds,
+	deps: Deps,
+	input: InputOf<'squad.importPlayers'>,
+): OutputOf<'squad.importPlayers'> {
+	const ready = readyRows(memory, deps, input)
+	deps.store.together(() => {
+		for (const row of ready.rows) playerOf(memory, deps, row, ready)
+	})
+	return outcomeOf(ready)
+}
+interface Ready {
+	roster: Roster
+	/** those that are taken in */
+	rows: readonly RosterRow[]
+	same: InputOf<'squad.create'>['same']
+	about: ConsentsOf
+}
+const outcomeOf = ({ rows, roster }: Ready) => ({
+	players: rows.length,
+	taken: rows.map(({ row }) => row),
+	left: roster.bad.map(({ row }) => row),
+})
+/** @throws Refusal where nothing can be taken in, or something is to be said first */
+function readyRows(
+	memory: CreateNeeds,
+	deps: Deps,
+	input: Omit<InputOf<'squad.create'>, 'squadId'> & { squadId?: string | undefined },
+): Ready {
+	const { team, day, same, squadId } = input
+	const roster = rosterOf(memory, deps, input)
+	refuseUnusable(memory.players, roster, same)
+	const rows = roster.rows.filter(({ row }) => same[String(row)] !== leftOut)
+	refuseTwice(deps, rows, same, squadId)
+	const meant = peopleMeant(memory, rows, input.people ?? {})
+	return { roster, rows, same, about: { team, day, meant } }
+}
+/** The player of a row, put on record where nobody is; with the consents of the row. */
+function playerOf(
+	memory: CreateNeeds,
+	deps: Deps,
+	{ row, player, consents }: RosterRow,
+	{ same, about }: Ready,
+): string {
+	const known = onRecord(memory, same[String(row)])
+	const playerId = known ?? keepPlayer(deps, { player })
+	consentsKept(memory, deps, { playerId, isNew: known === undefined, player, consents }, about)
+	return playerId
 }
 /** @throws Refusal where no row can stand, or it is not said who is on record already */
 function refuseUnusable(

@@ -10,6 +10,7 @@ import { Field } from '../../parts/form.tsx'
 import { goTo } from '../../parts/goTo.ts'
 import { Empty, Page } from '../../parts/Page.tsx'
 import { PrintButton } from '../../parts/Print.tsx'
+import { Way } from '../../parts/panels.tsx'
 import { spokenOnly } from '../../parts/spokenOnly.ts'
 import { PlayerTable } from './PlayerTable.tsx'
 import { type Found, useFoundPlayers, useMarkedRow } from './useFoundPlayers.ts'
@@ -58,8 +59,13 @@ function Nobody({ query }: { query: string }) {
 		/>
 	)
 }
-/** @param beside what stands beside the list, where the window is wide enough */
-export function Players({ beside }: { beside?: ReactNode }) {
+interface PlayersProps {
+	/** what stands beside the list, where the window is wide enough */
+	beside?: ReactNode
+	/** Who works here runs the desk: whole lists are theirs to bring in. */
+	desk?: boolean
+}
+export function Players({ beside, desk = false }: PlayersProps) {
 	const [query, setQuery] = useState('')
 	const answer = useFoundPlayers(query)
 	const found = answer.value ?? nobody
@@ -74,6 +80,7 @@ export function Players({ beside }: { beside?: ReactNode }) {
 				title="Players"
 				acts={
 					<>
+						{desk && <Way to="#/players/import">Import a list</Way>}
 						<PrintButton what="this list" disabled={found.cards.length === 0} />
 						{!isFirst && <NewPlayer />}
 					</>
@@ -88,7 +95,7 @@ export function Players({ beside }: { beside?: ReactNode }) {
 								set={setQuery}
 								focus
 								optional
-								hint="Name, club or birth date. Arrow keys move, Enter opens."
+								hint="Name, club, birth date, guardian, address or telephone. Arrow keys move, Enter opens."
 							/>
 						</Box>
 						<Refused of={answer} />

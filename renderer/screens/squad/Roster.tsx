@@ -6,7 +6,7 @@ import { Needs } from '../../parts/Needs.tsx'
 import { Panel, Way } from '../../parts/panels.tsx'
 import { decodedText } from '../../parts/tableText.ts'
 import { RosterPreview } from './RosterPreview.tsx'
-import { type Standing, useRoster } from './useRoster.ts'
+import { type RosterState, type Standing, useRoster } from './useRoster.ts'
 
 const side = { display: 'flex', flexWrap: 'wrap', gap: 2 } as const
 
@@ -16,19 +16,43 @@ const hint =
 
 /** @param into where players are added to a day that stands */
 export function NewDay({ into }: { into?: Standing }) {
-	const roster = useRoster(into)
-	const { team, text, look, action, made } = roster
 	return (
-		<Panel title={into ? 'Late arrivals' : 'New screening day'} hint={hint}>
+		<List
+			title={into ? 'Late arrivals' : 'New screening day'}
+			roster={useRoster('day', into)}
+			into={into}
+		/>
+	)
+}
+/** A list of players put on record, without a screening day. */
+export const NewPlayers = () => (
+	<List title="The list" roster={useRoster('players', undefined)} into={undefined} />
+)
+interface ListProps {
+	title: string
+	roster: RosterState
+	into: Standing | undefined
+}
+function List({ title, roster, into }: ListProps) {
+	const { team, text, look, action, made, purpose } = roster
+	return (
+		<Panel title={title} hint={hint}>
 			<Form submit={look} sx={{ display: 'grid', gap: 2 }}>
 				{!into && (
 					<Box sx={side}>
 						<Box sx={{ flexGrow: 1 }}>
-							<Field label="Team" value={team} set={roster.setTeam} />
+							<Field
+								label={purpose === 'day' ? 'Team' : 'Club of all of them'}
+								value={team}
+								set={roster.setTeam}
+								optional={purpose === 'players'}
+							/>
 						</Box>
-						<Box sx={{ width: 240 }}>
-							<Field label="Day" type="date" value={roster.day} set={roster.setDay} />
-						</Box>
+						{purpose === 'day' && (
+							<Box sx={{ width: 240 }}>
+								<Field label="Day" type="date" value={roster.day} set={roster.setDay} />
+							</Box>
+						)}
 					</Box>
 				)}
 				<FileChooser read={roster.readFile} />
@@ -40,7 +64,7 @@ export function NewDay({ into }: { into?: Standing }) {
 					optional
 					hint="Or paste the table here, the headings first."
 				/>
-				<Look busy={action.busy} team={team} text={text} />
+				<Look busy={action.busy} team={purpose === 'day' ? team : undefined} text={text} />
 				{roster.preview && (
 					<RosterPreview
 						roster={roster}
@@ -59,15 +83,22 @@ export function NewDay({ into }: { into?: Standing }) {
 	)
 }
 
-function Look({ busy, team, text }: { busy: boolean; team: string; text: string }) {
+interface LookProps {
+	busy: boolean
+	/** undefined where none is needed */
+	team: string | undefined
+	text: string
+}
+function Look({ busy, team, text }: LookProps) {
+	const isNamed = team === undefined || team.trim() !== ''
 	return (
 		<Box sx={{ ...side, alignItems: 'center' }}>
-			<Button type="submit" variant="outlined" disabled={busy || !text.trim() || !team.trim()}>
+			<Button type="submit" variant="outlined" disabled={busy || !text.trim() || !isNamed}>
 				Look at the roster
 			</Button>
 			<Needs
 				fields={[
-					[team.trim(), 'team'],
+					[isNamed ? 'named' : '', 'team'],
 					[text.trim(), 'roster'],
 				]}
 			/>

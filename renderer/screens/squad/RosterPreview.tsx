@@ -7,7 +7,7 @@ import { Rows } from '../../parts/panels.tsx'
 import { peopleOpen, RosterPeople } from './RosterPeople.tsx'
 import { RosterReading } from './RosterReading.tsx'
 import { columnSays, RosterRepairs } from './RosterRepairs.tsx'
-import type { Preview, RosterState, Same } from './useRoster.ts'
+import type { Preview, RosterState } from './useRoster.ts'
 
 type RosterRow = Preview['rows'][number]
 
@@ -51,7 +51,7 @@ export function RosterPreview({ roster, preview, adding }: RosterPreviewProps) {
 				leaveOut={roster.leaveOut}
 				busy={action.busy}
 			/>
-			<Players rows={rows} />
+			<Players rows={rows} hasNumbers={roster.purpose === 'day'} />
 			{rows.filter(isAsked).map((row) => (
 				<OnRecord
 					key={row.row}
@@ -63,7 +63,7 @@ export function RosterPreview({ roster, preview, adding }: RosterPreviewProps) {
 			<RosterPeople preview={preview} people={roster.people} setPeople={roster.setPeople} />
 			<Take
 				waits={waitsFor(preview, roster)}
-				label={takeWords(preview, same, adding)}
+				label={takeWords(preview, roster, adding)}
 				roster={roster}
 				isMain={!adding}
 			/>
@@ -83,9 +83,14 @@ function OfTheList({ problems }: Pick<Preview, 'problems'>) {
 		</Alert>
 	)
 }
-function takeWords({ rows, bad }: Preview, same: Same, adding: boolean): string {
+function takeWords(
+	{ rows, bad }: Preview,
+	{ same, purpose }: Pick<RosterState, 'same' | 'purpose'>,
+	adding: boolean,
+): string {
 	const players = rows.filter(({ row }) => same[String(row)] !== 'leave-out').length
 	if (bad.length > 0) return `Take in ${counted(players, 'player')} without ${bad.length} more`
+	if (purpose === 'players') return `Put ${counted(players, 'player')} on record`
 	return adding ? 'Add to the board' : 'Import and open the board'
 }
 interface TakeProps {
@@ -111,18 +116,23 @@ function Take({ waits, label, roster: { action, take }, isMain }: TakeProps) {
 	)
 }
 
-function Players({ rows }: { rows: readonly RosterRow[] }) {
+interface PlayersProps {
+	rows: readonly RosterRow[]
+	/** the numbers of a screening day */
+	hasNumbers: boolean
+}
+function Players({ rows, hasNumbers }: PlayersProps) {
 	return (
 		<Rows
 			label="Players of the roster"
-			heads={['Row', 'Number', 'Player', 'Born', 'Guardian', 'Consents']}
+			heads={['Row', ...(hasNumbers ? ['Number'] : []), 'Player', 'Born', 'Guardian', 'Consents']}
 			figures={['Row', 'Number']}
 			empty="No row can be taken in yet."
 			rows={rows.map((row) => ({
 				key: String(row.row),
 				cells: [
 					row.row,
-					row.isNumbered ? `${row.number} (given here)` : row.number,
+					...(hasNumbers ? [row.isNumbered ? `${row.number} (given here)` : row.number] : []),
 					row.name,
 					dayInWords(row.birthDate),
 					row.guardian ?? '',

@@ -4,7 +4,7 @@
  */
 import { useState } from 'react'
 import { navigate } from 'wouter/use-hash-location'
-import type { OutputOf } from '../../../shared/contract.ts'
+import type { InputOf, OutputOf } from '../../../shared/contract.ts'
 import type { RosterAnswers } from '../../../shared/desk/squad/roster-answers.ts'
 import type { Column } from '../../../shared/desk/squad/roster-columns.table.ts'
 import type { RosterPeople } from '../../../shared/desk/squad/roster-sharing.ts'
@@ -15,7 +15,7 @@ import { change, useHostAction } from '../../query.ts'
 
 export type Preview = OutputOf<'squad.previewRoster'>
 /** By row of the roster: the id of the player who it is, 'new', or 'leave-out'. */
-export type Same = Record<string, string>
+type Same = Record<string, string>
 /** A day that stands, to which players are added. */
 export interface Standing {
 	squadId: string
@@ -33,6 +33,17 @@ const nothing: Said = { answers: {}, same: {}, people: {} }
 function withoutDone({ answers, same }: Said, taken: readonly number[]): RosterAnswers {
 	const leftOut = Object.keys(same).filter((row) => same[row] === 'leave-out')
 	return { ...answers, leaveOut: [...(answers.leaveOut ?? []), ...taken, ...leftOut.map(Number)] }
+}
+/** Where a list leads to once all of it is taken in. */
+const placeOf = (squadId: string | undefined): string =>
+	squadId === undefined ? '/players' : `/squad/${squadId}`
+/** @returns the day, where it is taken in for one, and what came of each row */
+async function takeIn(
+	purpose: Purpose,
+	input: InputOf<'squad.create'>,
+): Promise<OutputOf<'squad.importPlayers'> & { squadId?: string }> {
+	if (purpose === 'day') return change('squad.create', input)
+	return change('squad.importPlayers', input)
 }
 /** What was said of a list, and the ways to say more of it. */
 function useSaid(read: (answers: RosterAnswers) => void) {
@@ -59,7 +70,11 @@ function useSaid(read: (answers: RosterAnswers) => void) {
 	}
 }
 
-export function useRoster(into: Standing | undefined) {
+/** What a list is taken in for: a screening day, or to have its players on record. */
+export type Purpose = 'day' | 'players'
+
+/** @param into a day that stands, to which players are added */
+export function useRoster(purpose: Purpose, into: Standing | undefined) {
 	const [team, setTeam] = useState(into?.team ?? '')
 	const [day, setDay] = useState(into?.day ?? today())
 	const [text, setText] = useState('')
@@ -82,24 +97,24 @@ export function useRoster(into: Standing | undefined) {
 	}
 	const take = () =>
 		action.run(async () => {
-			const taken = await change('squad.create', { text, ...said, ...about })
-			setSquadId(taken.squadId)
+			const { squadId: day, ...taken } = await takeIn(purpose, { text, ...said, ...about })
+			if (day) setSquadId(day)
 			const done = `${counted(taken.players, 'player')} taken in.`
 			if (taken.left.length === 0) {
-				if (!into) navigate(`/squad/${taken.squadId}`)
+				if (!into) navigate(placeOf(day))
 				type('')
 				return done
 			}
 			const answers = withoutDone(said, taken.taken)
 			setSaid({ ...said, answers, same: {} })
-			const again = { text, answers, team, day, squadId: taken.squadId }
+			const again = { ...about, text, answers, ...(day && { squadId: day }) }
 			setPreview(await call('squad.previewRoster', again))
 			return `${done} ${counted(taken.left.length, 'row')} not taken in yet: repair or leave out above.`
 		})
 	return {
 		...saying,
 		...said,
-		...{ team, setTeam, day, setDay, text, type, preview, take, action },
+		...{ purpose, team, setTeam, day, setDay, text, type, preview, take, action },
 		look: () => look(text, said.answers),
 		/** Another list: nothing was said of it yet. */
 		readFile: (words: string) => {

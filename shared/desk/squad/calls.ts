@@ -16,6 +16,21 @@ const roster = z.string().max(5_000_000)
 /** Why two entries may be one player. */
 const likenesses = ['same-person', 'twin'] as const
 
+/** A list with what was said of it. */
+const toTakeIn = z.strictObject({
+	text: roster,
+	day: z.iso.date(),
+	answers: rosterAnswersSchema.optional(),
+	same: boundedRecord(10, id, 2000),
+	people: rosterPeopleSchema.optional(),
+})
+/** Rows that were taken in, and those that cannot stand yet. */
+const takenIn = z.strictObject({
+	players: z.number(),
+	taken: z.array(z.number()),
+	left: z.array(z.number()),
+})
+
 export const squadCalls = {
 	'squad.list': call(
 		nothing,
@@ -106,23 +121,12 @@ export const squadCalls = {
 	 * join that day. Rows that cannot stand are `left`, and keep nobody out.
 	 */
 	'squad.create': call(
-		z.strictObject({
-			text: roster,
-			team: z.string().trim().min(1).max(120),
-			day: z.iso.date(),
-			answers: rosterAnswersSchema.optional(),
-			same: boundedRecord(10, id, 2000),
-			people: rosterPeopleSchema.optional(),
-			squadId: id.optional(),
-		}),
-		z.strictObject({
-			squadId: z.string(),
-			players: z.number(),
-			taken: z.array(z.number()),
-			left: z.array(z.number()),
-		}),
+		toTakeIn.extend({ team: z.string().trim().min(1).max(120), squadId: id.optional() }),
+		takenIn.extend({ squadId: z.string() }),
 		desk,
 	),
+	/** The same of a list without a screening day: its players are put on record. */
+	'squad.importPlayers': call(toTakeIn.extend({ team: z.string().trim().max(120) }), takenIn, desk),
 	'squad.open': call(
 		z.strictObject({ squadId: id }),
 		z.strictObject({
