@@ -51,6 +51,7 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'squad.create': ['squad.list', 'squad.open'],
 	'squad.importPlayers': ['players.search'],
 	'squad.mark': ['squad.open'],
+	'squad.toFamilies': ofOutbox,
 	'squad.reports': ['squad.progress'],
 	'squad.cancel': ['squad.progress'],
 	'outreach.makePack': ['outreach.list'],

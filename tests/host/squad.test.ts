@@ -122,6 +122,21 @@ test('a day of 40 players, played through', async () => {
 	expect(files.filter((name) => name.endsWith('-report.pdf'))).toHaveLength(38)
 	expect(files.join(' ')).not.toMatch(/Given|Family|writing/)
 
+	// one step to all families: each item is to be checked, a second step puts nothing twice
+	const { lines } = await ask('squad.toFamilies', { squadId })
+	expect(lines).toHaveLength(38)
+	expect(
+		lines.every(
+			(line: { itemId?: string; channel?: string }) => line.itemId && line.channel === 'print',
+		),
+	).toBe(true)
+	const { items } = await ask('outbox.list')
+	expect(
+		new Set(items.map((item: { state: string; kind: string }) => `${item.kind} ${item.state}`)),
+	).toEqual(new Set(['guardian to-check']))
+	const again = (await ask('squad.toFamilies', { squadId })).lines
+	expect(again.filter((line: { itemId?: string }) => line.itemId)).toEqual([])
+
 	// the club sees whom it may and no body value; the clinician sees all
 	drawn.length = 0
 	const club = await ask('squad.summary', { squadId, version: 'club' })

@@ -8,6 +8,7 @@ import { Field, Form, Outcome } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel } from '../../parts/panels.tsx'
 import { change, type HostAction, useHost, useHostAction } from '../../query.ts'
+import { Families } from './Families.tsx'
 
 type Progress = OutputOf<'squad.progress'>
 /** How often the progress is asked while reports are written. */
@@ -49,6 +50,7 @@ export function AfterSigning({ squadId, signed, over, lead }: AfterSigningProps)
 		<Panel title="After signing" hint={hintFor(signed)}>
 			{signed > 0 && <Reports over={over} running={running} write={write} cancel={cancel} />}
 			{value && <Written progress={value} />}
+			{signed > 0 && <Families squadId={squadId} />}
 			<Summaries squadId={squadId} lead={lead} some={signed > 0} action={action} />
 		</Panel>
 	)

@@ -1,6 +1,7 @@
 /** The calls about screening days. */
 import { z } from 'zod'
 import { boundedRecord } from '../../engine/plain/bounded.ts'
+import { channels } from '../outbox/item.ts'
 import { purposeNames } from '../records/consent.ts'
 import { call, clinicians, desk, staff } from '../workplace/call.ts'
 import { filePath, id, nothing, page, pdf } from '../workplace/shapes.ts'
@@ -157,6 +158,27 @@ export const squadCalls = {
 	'squad.reports': call(
 		z.strictObject({ squadId: id, folder: filePath }),
 		z.strictObject({ total: z.number() }),
+		desk,
+	),
+	/**
+	 * Puts into the outbox, for each signed player, the guardian's page of a minor or the report of a
+	 * player of age: by mail where there is a consent, else on paper. Each is then checked by itself.
+	 */
+	'squad.toFamilies': call(
+		z.strictObject({ squadId: id }),
+		z.strictObject({
+			lines: z.array(
+				z.strictObject({
+					name: z.string(),
+					to: z.string(),
+					/** absent where nothing was put there */
+					itemId: id.optional(),
+					channel: z.enum(channels).optional(),
+					/** why nothing was put there; empty where it was */
+					says: z.string(),
+				}),
+			),
+		}),
 		desk,
 	),
 	'squad.progress': call(
