@@ -7,7 +7,7 @@ import { join } from 'node:path'
 import { expect, test } from '@playwright/test'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { dayInWords } from '../../shared/engine/plain/days.ts'
-import { still } from './drive.ts'
+import { hostCall, still } from './drive.ts'
 import { startHost } from './host.ts'
 import { put, tour } from './tour.ts'
 
@@ -65,18 +65,10 @@ test('a printed list is a proper page', async ({ page }) => {
 		const squad =
 			'Number,Given name,Family name,Birth ' +
 			`date,Sex\n${Array.from({ length: 60 }, (_, at) => `${at + 1},Nim${String.fromCharCode(97 + (at % 26))}${String.fromCharCode(97 + Math.floor(at / 26))},Printed,2011-0${1 + (at % 9)}-02,f`).join('\n')}`
-		const made = await page.evaluate(
-			async (text) =>
-				(
-					await fetch('/call/squad.create', {
-						method: 'POST',
-						headers: { 'content-type': 'application/json' },
-						body: JSON.stringify({ text, team: 'Paper Rovers', day: '2027-01-21', same: {} }),
-					})
-				).json(),
-			squad,
-		)
-		expect(made).toMatchObject({ ok: true })
+		// of one name and one birth date, and yet not the same: said for each
+		const same = Object.fromEntries(Array.from({ length: 60 }, (_, at) => [String(at + 2), 'new']))
+		const list = { text: squad, team: 'Paper Rovers', day: '2027-01-21', same }
+		await hostCall(page, 'squad.create', list)
 		const today = await page.evaluate(() => {
 			const now = new Date()
 			return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`

@@ -7,17 +7,29 @@ import { dueWords } from '../../../shared/desk/recall/item.ts'
 import { Refused } from '../../parts/Answered.tsx'
 import { dayInWords } from '../../parts/dates.ts'
 import { may, type PersonRole } from '../../parts/roles.ts'
-import { useHost } from '../../query.ts'
+import { type HostAnswer, useHost } from '../../query.ts'
 import { waitingCounts } from '../outbox/filters.ts'
 
 /** Lines that are shown; the rest stand on the page of the room. */
 const mostLines = 5
+
+const isAnswered = ({ value, says }: HostAnswer<unknown>): boolean =>
+	value !== undefined || says !== ''
 
 export function Morning({ role }: { role: PersonRole }) {
 	const { desk, treat } = may(role)
 	const due = useHost('recall.list', { limit: mostLines })
 	const outbox = useHost('outbox.list', {}, { when: desk })
 	const referrals = useHost('recall.referrals', {}, { when: treat })
+	// all of it at once: nothing that stands here is pushed down by what comes later
+	const isKnown =
+		isAnswered(due) && (!desk || isAnswered(outbox)) && (!treat || isAnswered(referrals))
+	if (!isKnown)
+		return (
+			<Box component="aside" aria-label="This morning" className="lw-screen-only">
+				<Typography role="status">Looking.</Typography>
+			</Box>
+		)
 	return (
 		<Box
 			component="aside"
@@ -40,11 +52,7 @@ export function Morning({ role }: { role: PersonRole }) {
 			)}
 			<Part title="Due to be seen" to="#/due" way="All that are due">
 				<Refused of={due} />
-				{due.value ? (
-					<DueFirst answer={due.value} />
-				) : (
-					!due.says && <Typography>Looking.</Typography>
-				)}
+				{due.value && <DueFirst answer={due.value} />}
 			</Part>
 		</Box>
 	)
