@@ -12,6 +12,7 @@ test('by name, guardian, address, telephone and a birth date in any form', async
 	const { playerId } = await born('Zoë', 'Nguyễn-Marlowe', '2010-04-03', {
 		club: 'Harrow Rovers',
 		email: 'zoe@example.org',
+		phone: '(0777) 01 02 03',
 		guardian: { name: 'Ræ Ashdown', email: 'rae.ashdown@example.org', phone: '0555 014-2233' },
 	})
 	await born('Ida', 'Lane', '2012-11-30')
@@ -21,7 +22,15 @@ test('by name, guardian, address, telephone and a birth date in any form', async
 		)
 	for (const query of [
 		...['zoe', 'MARLOWE nguyen', 'rovers zo', 'Ashdown', 'rae ashdown', 'rae.ashdown@example.org'],
-		...['zoe@example', '0555 0142233', '05550142', '2010-04-03', '3 April 2010', '3. April 2010'],
+		...[
+			'zoe@example',
+			'0555 0142233',
+			'05550142',
+			'0777 010203',
+			'2010-04-03',
+			'3 April 2010',
+			'3. April 2010',
+		],
 		...['03/04/2010', '4/3/2010', '3.4.2010', 'April 3, 2010', '3-Apr-10', 'nguyen 3 april 2010'],
 	])
 		expect(await found(query), query).toEqual([playerId])

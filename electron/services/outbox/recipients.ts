@@ -43,6 +43,7 @@ export function recipientsOf(memory: Pick<Memory, 'outbox' | 'players'>, of: str
 			name: memory.players.nameOf(playerId),
 			role: 'player',
 			...(player.email && { email: player.email }),
+			...(player.phone && { phone: player.phone }),
 		},
 	]
 	if (guardian)

@@ -38,16 +38,16 @@ const spellingsOf = ({ givenName, familyName, latinName }: Named) => [
 ]
 /** Everything a player is looked for by: names, club, birth date, guardian, addresses, numbers. */
 export function wordsOfPlayer(player: Player): string[] {
-	const { club, birthDate, guardian, email } = player
+	const { club, birthDate, guardian, email, phone } = player
 	const names = spellingsOf(player).map(fullName).join(' ')
 	const besides = [club, email, guardian?.name, guardian?.latinName, guardian?.email]
 	const all = [names, ...besides].filter((text) => text !== undefined && text !== null)
-	const phone = (guardian?.phone ?? '').replace(/\D/g, '')
+	const phones = [phone, guardian?.phone].map((number) => (number ?? '').replace(/\D/g, ''))
 	return [
 		...new Set([
 			...words(all.join(' ')),
 			...plain(all.join(' ')).split(/\s+/),
-			...(phone ? [phone] : []),
+			...phones.filter(Boolean),
 			birthDate,
 		]),
 	]

@@ -57,7 +57,7 @@ function List({ title, roster, into }: ListProps) {
 				)}
 				<FileChooser read={roster.readFile} />
 				<Field
-					label="Roster"
+					label={purpose === 'day' ? 'Roster' : 'List'}
 					value={text}
 					set={roster.type}
 					rows={into ? 3 : 6}
@@ -94,12 +94,12 @@ function Look({ busy, team, text }: LookProps) {
 	return (
 		<Box sx={{ ...side, alignItems: 'center' }}>
 			<Button type="submit" variant="outlined" disabled={busy || !text.trim() || !isNamed}>
-				Look at the roster
+				{team === undefined ? 'Look at the list' : 'Look at the roster'}
 			</Button>
 			<Needs
 				fields={[
 					[isNamed ? 'named' : '', 'team'],
-					[text.trim(), 'roster'],
+					[text.trim(), team === undefined ? 'list' : 'roster'],
 				]}
 			/>
 		</Box>
