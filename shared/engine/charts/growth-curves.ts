@@ -16,6 +16,10 @@ import { inOrder, leastSpanOf } from './course.ts'
 
 /** The percentiles printed on the CDC 2000 charts for clinical use. */
 const percentiles = [3, 10, 25, 50, 75, 90, 97]
+/** How far each stands from the middle, worked out once: a curve asks it at every age. */
+const zAt: ReadonlyMap<number, number> = new Map(
+	percentiles.map((percentile) => [percentile, quantileAbove(1 - percentile / 100)]),
+)
 /** Ages of the table, years: 59.5 months to 20 years. */
 const monthsOf = cdcStature.male.map(([months]) => months)
 const tableFrom = Math.min(...monthsOf) / 12
@@ -72,7 +76,7 @@ export function valueAtPercentile(
 ): number | undefined {
 	const lms = lmsAt(kinds[kind].table, sex, months)
 	if (!lms) return undefined
-	return valueAt(quantileAbove(1 - percentile / 100), lms)
+	return valueAt(zAt.get(percentile) ?? quantileAbove(1 - percentile / 100), lms)
 }
 /**
  * Stature (cm) or body mass (kg) of a player under 18 on the CDC 2000 centile curves, with every
