@@ -22,7 +22,8 @@ export async function choose(page: Page, label: string, text: string): Promise<v
 	await page.keyboard.type(text, { delay: 20 })
 	await expect(field).toHaveValue(new RegExp(`^${text}`, 'i'))
 }
-export const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true })
+export const button = (page: Page, name: string | RegExp) =>
+	page.getByRole('button', { name, exact: true })
 export const link = (page: Page, name: string | RegExp) =>
 	page.getByRole('main').getByRole('link', { name })
 /** Nothing that axe finds; the pages of documents are looked at elsewhere. */
