@@ -48,9 +48,3 @@ export function placesOfPlayer(address: string): Command[] {
 		{ name: 'This player: consents', run: go(`/consents/${id}`) },
 	]
 }
-const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase()
-/** Every word of the query stands in the name, whatever accents and capitals. */
-export const fits = (name: string, query: string): boolean =>
-	plain(query)
-		.split(/\s+/)
-		.every((word) => plain(name).includes(word))

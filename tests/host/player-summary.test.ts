@@ -2,15 +2,9 @@
 import { expect, test } from 'vitest'
 import { json } from '../demo.ts'
 import { passphrase, signed, withPlayer } from './bench-app.ts'
+import { found as recorded } from './found-visit.ts'
 
 const others = 'reception words'
-const {
-	player: _,
-	visitDate: __,
-	format: ___,
-	version: ____,
-	...recorded
-} = json('visit-adolescent.json')
 async function withVisits() {
 	const { app, playerId } = await withPlayer()
 	await app.ask('players.save', {

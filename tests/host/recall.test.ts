@@ -2,19 +2,12 @@
 import { expect, test } from 'vitest'
 import type { Role } from '../../shared/contract.ts'
 import { decideAll } from '../decide.ts'
-import { json } from '../demo.ts'
 import { folder, type Opened, open, passphrase, player, signed, withPlayer } from './bench-app.ts'
 import { homecoming, of } from './bench-homecoming.ts'
 import { back, bring, laptopOf, packed } from './bench-pack.ts'
+import { found } from './found-visit.ts'
 
 const others = 'words of another'
-const {
-	player: _,
-	visitDate: __,
-	format: ___,
-	version: ____,
-	...found
-} = json('visit-adolescent.json')
 const broken = {
 	injury: { side: 'left', daysAgo: 1, malleolarZonePain: true, tenderLateralMalleolus: true },
 } as const

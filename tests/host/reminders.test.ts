@@ -1,16 +1,9 @@
 /** Reminders for many: through the outbox, under its rules, and without a word of why. */
 import { expect, test } from 'vitest'
-import { json } from '../demo.ts'
 import { type Opened, signed, withPlayer } from './bench-app.ts'
+import { found } from './found-visit.ts'
 import { adult, bench, consent, item, minor, release, sendings, settle } from './outbox-bench.ts'
 
-const {
-	player: _,
-	visitDate: __,
-	format: ___,
-	version: ____,
-	...found
-} = json('visit-adolescent.json')
 const remind = async (app: Opened, playerIds: string[], way = 'mail') =>
 	(await app.ask('recall.remind', { playerIds, way })).lines
 const permit = (app: Opened, playerId: string, who: string, by = who, relation = 'player') =>

@@ -102,6 +102,9 @@ export interface Delivery {
 	kind: OutboxKind
 	channel: Channel
 }
+/** The way of mail from this PC: by its mail server, else as a draft for the mail program. */
+export const mailWay = ({ outbox }: Pick<Memory, 'outbox'>): Channel =>
+	outbox.mail.smtp ? 'smtp' : 'eml'
 /** Why a document must not go this way to this recipient; undefined where it may. */
 export function blocked(
 	memory: Pick<Memory, 'clinic' | 'outbox' | 'outreach' | 'players'>,

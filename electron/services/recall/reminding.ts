@@ -13,7 +13,7 @@ import { keptForm } from '../../../shared/engine/report/kept/keep.ts'
 import { fullPaperName } from '../../../shared/engine/words/names.ts'
 import type { OutboxNeeds } from '../outbox/needs.ts'
 import { addOpenPage } from '../outbox/preparing.ts'
-import { blocked, consentsFor, recipientsOf } from '../outbox/recipients.ts'
+import { blocked, consentsFor, mailWay, recipientsOf } from '../outbox/recipients.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 import { mayLeave } from '../visits/composing.ts'
@@ -97,9 +97,8 @@ const recipientFor = (memory: Needs, { playerId, isMinor }: Gathered): Recipient
 	recipientsOf(memory, playerId).find(
 		({ recipientId }) => recipientId === (isMinor ? 'guardian' : 'player'),
 	)
-/** By the mail server where there is one, else as a draft for the mail program. */
-const channelOf = ({ outbox }: Needs, way: Way): Channel =>
-	way === 'letter' ? 'print' : outbox.mail.smtp ? 'smtp' : 'eml'
+const channelOf = (memory: Needs, way: Way): Channel =>
+	way === 'letter' ? 'print' : mailWay(memory)
 const visitOf = ({ newest }: Gathered): string => newest?.line.card.visitId ?? ''
 
 /** Why it cannot go this way, and what is left; undefined where it can. @throws Refusal */

@@ -8,7 +8,7 @@ import type { Channel, OutboxKind, Recipient } from '../../../shared/desk/outbox
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import type { OutboxNeeds } from '../outbox/needs.ts'
 import { addItem } from '../outbox/preparing.ts'
-import { blocked, consentsFor, isMinor, recipientsOf } from '../outbox/recipients.ts'
+import { blocked, consentsFor, isMinor, mailWay, recipientsOf } from '../outbox/recipients.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 import { type BoardNeeds, signedRows } from './board.ts'
@@ -71,7 +71,7 @@ interface Family {
 }
 /** By mail where there is an address and a consent to use it, else on paper. */
 function channelFor(memory: Needs, deps: Deps, family: Family): Channel {
-	const mail: Channel = memory.outbox.mail.smtp ? 'smtp' : 'eml'
+	const mail = mailWay(memory)
 	const delivery = { ...family, channel: mail }
 	if (blocked(memory, deps, delivery)) return 'print'
 	return consentsFor(memory, deps, delivery).every(({ inForce }) => inForce) ? mail : 'print'

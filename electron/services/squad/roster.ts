@@ -23,13 +23,17 @@ const leftOut = 'leave-out'
 /** Players on record that are shown as likely the same. */
 const mostKnown = 5
 
-interface Asked extends Pick<InputOf<'squad.previewRoster'>, 'text' | 'team' | 'day' | 'answers'> {
-	squadId?: string | undefined
-}
-function rosterOf({ clinic }: Pick<Memory, 'clinic'>, deps: Deps, asked: Asked): Roster {
-	const { text, team, day, answers = {}, squadId } = asked
-	const taken = squadId ? dayOf(deps, squadId).members.map((member) => member.number) : []
+type Asked = Pick<InputOf<'squad.previewRoster'>, 'text' | 'team' | 'day' | 'answers'>
+/** Who is on the board that rows are to join; nobody on a new one. */
+const boardOf = (deps: Deps, squadId: string | undefined): readonly MemberValue[] =>
+	squadId ? dayOf(deps, squadId).members : []
+function rosterOf(
+	{ clinic }: Pick<Memory, 'clinic'>,
+	board: readonly MemberValue[],
+	{ text, team, day, answers = {} }: Asked,
+): Roster {
 	const { ownConsentYears } = clinic.settings.ages
+	const taken = board.map(({ number }) => number)
 	return rosterOfText(text, { team, on: day, ownConsentYears, answers, taken })
 }
 /** Reads a roster and changes nothing: players that are on record already are pointed out. */
@@ -40,7 +44,7 @@ export function previewRoster(
 ): OutputOf<'squad.previewRoster'> {
 	const { rows, titleLines, headings, missing, dates, problems, bad } = rosterOf(
 		memory,
-		deps,
+		boardOf(deps, input.squadId),
 		input,
 	)
 	return {
@@ -143,10 +147,11 @@ function readyRows(
 	input: Omit<InputOf<'squad.create'>, 'squadId'> & { squadId?: string | undefined },
 ): Ready {
 	const { team, day, same, squadId } = input
-	const roster = rosterOf(memory, deps, input)
+	const board = boardOf(deps, squadId)
+	const roster = rosterOf(memory, board, input)
 	refuseUnusable(memory.players, roster, same)
 	const rows = roster.rows.filter(({ row }) => same[String(row)] !== leftOut)
-	refuseTwice(deps, rows, same, squadId)
+	refuseTwice(board, rows, same)
 	const meant = peopleMeant(memory, rows, input.people ?? {})
 	return { roster, rows, same, about: { team, day, meant } }
 }
@@ -197,13 +202,11 @@ function refuseUnusable(
 }
 /** @throws Refusal where two rows are said to be one player, or one who is on the board */
 function refuseTwice(
-	deps: Deps,
+	board: readonly MemberValue[],
 	rows: readonly RosterRow[],
 	same: InputOf<'squad.create'>['same'],
-	into: string | undefined,
 ): void {
-	const onBoard = into ? dayOf(deps, into).members.map((member) => member.playerId) : []
-	const said = new Set(onBoard)
+	const said = new Set(board.map(({ playerId }) => playerId))
 	const twice = rows.filter(({ row }) => {
 		const answer = same[String(row)]
 		if (answer === undefined || answer === 'new') return false

@@ -1,4 +1,5 @@
 /** Which part of the queue is shown, and what waits for somebody. Pure. */
+
 import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
 import {
 	kindWords,
@@ -6,6 +7,7 @@ import {
 	outboxStates,
 	stateWords,
 } from '../../../shared/desk/outbox/item.ts'
+import { fits } from '../../parts/fits.ts'
 
 interface Filter {
 	title: string
@@ -23,17 +25,9 @@ export const filterTitles: readonly string[] = filters.map(({ title }) => title)
 /** What the queue shows first, and where nothing is chosen. */
 export const firstFilter = open.title
 
-const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase()
-/** Whether each word stands in what a row shows, whatever its order, accents and capitals. */
-function hasWords(item: OutboxView, words: string): boolean {
-	const { number, playerName, recipient, kind } = item
-	const shown = plain(
-		[number, playerName, recipient.name, recipient.email, kindWords[kind]].join(' '),
-	)
-	return plain(words)
-		.split(/\s+/)
-		.every((word) => shown.includes(word))
-}
+/** What of a row is looked through. */
+const wordsIn = ({ number, playerName, recipient, kind }: OutboxView): string =>
+	[number, playerName, recipient.name, recipient.email, kindWords[kind]].join(' ')
 /**
  * The items that a filter shows, those due first. @param title empty where none is chosen
  * @param words looked for; empty for all
@@ -41,7 +35,7 @@ function hasWords(item: OutboxView, words: string): boolean {
 export function shownItems(items: readonly OutboxView[], title: string, words = ''): OutboxView[] {
 	const filter = filters.find((known) => known.title === title) ?? open
 	return items
-		.filter((item) => filter.shows(item) && hasWords(item, words))
+		.filter((item) => filter.shows(item) && fits(wordsIn(item), words))
 		.toSorted((left, right) => {
 			if (left.due === right.due) return 0
 			return left.due < right.due ? -1 : 1

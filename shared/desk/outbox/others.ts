@@ -2,6 +2,8 @@
  * Does a document speak of somebody else? Whole names of other people on record, looked for in its
  * words.
  */
+import { folded } from '../../engine/plain/folded.ts'
+
 export interface Named {
 	/** given and family name, or the name as it was entered */
 	name: string
@@ -9,12 +11,7 @@ export interface Named {
 	as: string
 }
 
-const wordsOf = (text: string): string[] =>
-	text
-		.normalize('NFD')
-		.replace(/\p{M}/gu, '')
-		.toLowerCase()
-		.match(/[\p{L}\p{N}]+/gu) ?? []
+const wordsOf = (text: string): string[] => folded(text).match(/[\p{L}\p{N}]+/gu) ?? []
 /**
  * A name of one word alone stands in too many sentences: it is not looked for. A choice of this
  * program.

@@ -1,13 +1,11 @@
 /** Where a roster's headings stand, and which column of it is what. */
+import { folded } from '../../engine/plain/folded.ts'
 import { type RosterAnswers, unread } from './roster-answers.ts'
 import { type Column, columns, columnWords } from './roster-columns.table.ts'
 
 const plainHeading = (title: string): string =>
-	title
-		.normalize('NFD')
-		.replace(/\p{M}/gu, '')
+	folded(title)
 		.replaceAll('#', 'number')
-		.toLowerCase()
 		.replace(/[^a-z]/g, '')
 const byHeading = new Map<string, Column>(
 	columns.flatMap((column) =>

@@ -1,4 +1,5 @@
 /** Languages by name: what is shown and printed of a tag, and the tag of what somebody typed. */
+import { folded } from '../../plain/folded.ts'
 import { isLanguageTag } from '../../visit/languages.ts'
 import { furtherNames, offeredLanguages } from './languages.table.ts'
 
@@ -12,9 +13,8 @@ export const hasLanguageName = (tag: string): boolean => knownName(tag) !== unde
 
 /** What is offered, in the order of the names. */
 export const languageNames: readonly string[] = offeredLanguages.map(languageName).toSorted()
-const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase()
 const tags: ReadonlyMap<string, string> = new Map(
-	offeredLanguages.map((tag) => [plain(languageName(tag)), tag]),
+	offeredLanguages.map((tag) => [folded(languageName(tag)), tag]),
 )
 /** A tag as BCP 47 writes it; undefined where the text is none. */
 function canonical(text: string): string | undefined {
@@ -29,7 +29,7 @@ function canonical(text: string): string | undefined {
  * case. @returns undefined where it is neither
  */
 export function languageTyped(typed: string): string | undefined {
-	const named = tags.get(plain(typed.trim()))
+	const named = tags.get(folded(typed.trim()))
 	if (named !== undefined) return named
 	const tag = canonical(typed.trim())
 	return tag !== undefined && isLanguageTag(tag) ? tag : undefined
