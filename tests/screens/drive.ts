@@ -54,10 +54,14 @@ export async function settleQuestions(
 		const inHand = page.locator('button[data-question][aria-expanded=true]')
 		await expect(inHand).toBeFocused()
 		const question = await inHand.getAttribute('data-question')
-		const taken = page.getByRole('group', { name: /^Answer:/ }).getByText('As proposed')
-		const asProposed = (await taken.count()) > 0
-		await press(asProposed ? 'a' : 's')
-		if (!asProposed) {
+		// the first answer that is offered, by the key that stands on it; read once it is there
+		const first = page
+			.getByRole('group', { name: /^Answer:/ })
+			.getByRole('button')
+			.first()
+		const key = (await first.getAttribute('aria-keyshortcuts')) ?? ''
+		await press(key.toLowerCase())
+		if (key === 'S') {
 			await expect(page.getByLabel('Why it is set aside')).toBeFocused()
 			await page.keyboard.type(why)
 		}

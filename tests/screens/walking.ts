@@ -105,11 +105,11 @@ export async function settleAll(
 	const line = page.locator('button[data-question][aria-expanded=true]')
 	await expect(line).toBeFocused()
 	let taken = 0
-	for (let left = await open.count(); left > 0; left = await open.count(), taken++) {
+	for (; (await open.count()) > 0; taken++) {
 		const id = (await line.getAttribute('data-question')) ?? ''
 		await read(`${name}-${id}`)
 		await press(await letterFor(id))
-		await expect(open).toHaveCount(left - 1)
+		await expect(open.and(page.locator(`[data-question="${id}"]`))).toHaveCount(0)
 	}
 	return taken
 }
