@@ -3,6 +3,7 @@ import { Worker } from 'node:worker_threads'
 import { present } from '../../shared/engine/plain/present.ts'
 import type { ImportChoices, Incoming } from '../../shared/engine/season/preview.ts'
 import { state } from '../../shared/engine/words/statement.ts'
+import { threadFile } from '../place.ts'
 import { Refusal } from '../services/records/refusal.ts'
 import { flawIn } from './reason.ts'
 import type { ReaderMessage } from './worker.ts'
@@ -38,7 +39,7 @@ export function readList(
 	limitMs = longestMs,
 ): Promise<Incoming> {
 	return new Promise((resolve, reject) => {
-		const worker = new Worker(new URL('./worker.ts', import.meta.url))
+		const worker = new Worker(threadFile('calendar'))
 		let at: string | undefined
 		const end = (act: () => void) => {
 			clearTimeout(timer)

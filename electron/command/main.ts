@@ -3,12 +3,12 @@
  * problem), 1 anything else.
  */
 import { enableCompileCache } from 'node:module'
-import { fileURLToPath } from 'node:url'
+import { placeOf } from '../place.ts'
 import { BadInput, say } from './args.ts'
 
 // the program's own compiled text, so that the next start need not read it anew; where the folder
 // cannot be written it goes without
-enableCompileCache(fileURLToPath(new URL('../../build/compiled', import.meta.url)))
+enableCompileCache(placeOf('build/compiled'))
 
 const usage = [
 	'lastwright assess VISIT.json [--shelf SHELF.json] [--protocol P.json] [--earlier V.json ...]',

@@ -1,4 +1,4 @@
-// What `npm start`, `npm run dev` and `npm test` run first. Plain JavaScript for the Node that is on
+// What `npm start`, `npm run dev`, `npm test` and `npm run lastwright` run first. Plain JavaScript for the Node that is on
 // the machine (20.19 or later): nothing may be installed yet.
 import { spawn } from 'node:child_process'
 import { existsSync, readdirSync, statSync, writeFileSync } from 'node:fs'
@@ -10,7 +10,10 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '../..')
 const bin = join(root, 'node_modules/.bin')
 const isWindows = process.platform === 'win32'
 const env = { ...process.env, PATH: `${bin}${delimiter}${process.env.PATH ?? ''}` }
-const tell = (text) => process.stdout.write(`lastwright: ${text}\n`)
+const [name, ...args] = process.argv.slice(2)
+/** The answer of a command is all that stands on its standard output. */
+const isCommand = name === 'lastwright'
+const tell = (text) => (isCommand ? process.stderr : process.stdout).write(`lastwright: ${text}\n`)
 
 // what this process is told to end, the program it runs is told too, and it waits for its end
 let running
@@ -25,7 +28,8 @@ function signalAll(child, signal) {
 		if (isWindows) child.kill(signal)
 		else process.kill(-child.pid, signal)
 	} catch {
-		// it ended by itself meanwhile
+		// it has no group of its own, or it ended by itself meanwhile
+		child.kill(signal)
 	}
 }
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => endBy(signal))
@@ -38,15 +42,15 @@ if (process.env.npm_lifecycle_event !== undefined) {
 }
 
 /** Runs a program to its end. @returns its exit status */
-function run(command, args, { quiet = false, limitMs, more = {} } = {}) {
+function run(command, args, { quiet = false, own = false, limitMs, more = {} } = {}) {
 	return new Promise((resolve) => {
 		const child = spawn(command, args, {
 			cwd: root,
-			stdio: quiet ? 'ignore' : 'inherit',
+			stdio: quiet ? 'ignore' : isCommand && !own ? ['inherit', 2, 2] : 'inherit',
 			env: { ...env, ...more },
 			shell: isWindows,
-			// a group of its own, so that all of it can be told to end
-			detached: !isWindows,
+			// a group of its own, so that all of it can be told to end; a command reads what is typed
+			detached: !isWindows && !own,
 		})
 		running = child
 		const late = limitMs && setTimeout(() => signalAll(child, 'SIGTERM'), limitMs)
@@ -92,12 +96,29 @@ async function install() {
 	tell('installing the packages (npm ci); this takes about a minute.')
 	await must('Installing', 'npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'])
 }
+const programFile = 'build/program/main.js'
+/** What is built, the file that comes last, and what it is made of. */
+const parts = [
+	{
+		what: 'the program',
+		script: 'build:program',
+		last: programFile,
+		sources: ['electron', 'shared', 'vite.program.config.ts', 'package-lock.json'],
+	},
+	{
+		what: 'the screens',
+		script: 'build:screens',
+		last: 'build/renderer/index.html',
+		sources: ['renderer', 'shared', 'vite.config.ts', 'package-lock.json'],
+	},
+]
 async function build() {
-	const sources = ['renderer', 'shared', 'vite.config.ts', 'package-lock.json']
-	const built = changedMs(join(root, 'build/renderer/index.html'))
-	if (built > newestMs(...sources.map((source) => join(root, source)))) return
-	tell('building the screens.')
-	await must('Building', 'npm', ['run', '-s', 'build', '--', '--logLevel', 'warn'])
+	for (const { what, script, last, sources } of parts.slice(0, isCommand ? 1 : parts.length)) {
+		const newest = newestMs(...sources.map((source) => join(root, source)))
+		if (changedMs(join(root, last)) >= newest) continue
+		tell(`building ${what}.`)
+		await must('Building', 'npm', ['run', '-s', script, '--', '--logLevel', 'warn'])
+	}
 }
 /**
  * Electron's runtime is a download of its own. Tried once for each installed version; where it
@@ -203,8 +224,10 @@ async function browserForTests() {
 async function startWorkstation() {
 	await fetchRuntime()
 	if (toldBy) return 128 + constants.signals[toldBy]
-	const main = ['--disable-warning=ExperimentalWarning', 'electron/command/main.ts']
-	return run(nodePinned(), [...main, 'start', ...args])
+	return run(nodePinned(), [
+		...['--disable-warning=ExperimentalWarning', programFile, 'start'],
+		...args,
+	])
 }
 /** The screens are built on the fly there, so nothing is built before. */
 async function develop() {
@@ -226,11 +249,13 @@ async function test() {
 	return 0
 }
 
-const tasks = { start: startWorkstation, dev: develop, test }
-const [name, ...args] = process.argv.slice(2)
+const command = () =>
+	run(nodePinned(), ['--disable-warning=ExperimentalWarning', programFile, ...args], { own: true })
+
+const tasks = { start: startWorkstation, dev: develop, test, lastwright: command }
 const task = Object.hasOwn(tasks, name ?? '') ? tasks[name] : undefined
 if (!task) {
-	tell(`unknown task ${JSON.stringify(name)}; use start, dev or test.`)
+	tell(`unknown task ${JSON.stringify(name)}; use start, dev, test or lastwright.`)
 	process.exit(2)
 }
 await install()

@@ -7,12 +7,11 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { homedir, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { setImmediate } from 'node:timers/promises'
-import { fileURLToPath } from 'node:url'
 import type { App } from '../app.ts'
 import { endWindow, findBrowser, hasDisplay, openAppWindow } from '../loopback/browser.ts'
 import { openLoopback } from '../loopback/server.ts'
+import { placeOf } from '../place.ts'
 
-const root = fileURLToPath(new URL('../../', import.meta.url))
 const tell = (text: string) => process.stdout.write(`${text}\n`)
 
 function defaultDataFolder(): string {
@@ -23,9 +22,9 @@ function defaultDataFolder(): string {
 	return join(process.env.XDG_DATA_HOME ?? join(homedir(), '.local/share'), 'lastwright')
 }
 function electronRuntime(): string | undefined {
-	const pathFile = join(root, 'node_modules/electron/path.txt')
+	const pathFile = placeOf('node_modules/electron/path.txt')
 	if (!existsSync(pathFile)) return undefined
-	const file = join(root, 'node_modules/electron/dist', readFileSync(pathFile, 'utf8').trim())
+	const file = join(placeOf('node_modules/electron/dist'), readFileSync(pathFile, 'utf8').trim())
 	return existsSync(file) ? file : undefined
 }
 export interface StartOptions {
@@ -99,7 +98,7 @@ async function startElectron(
 	told: Promise<void>,
 ): Promise<void> {
 	tell('Opening Lastwright in Electron.')
-	const child = spawn(runtime, [join(root, 'electron/window/main.ts')], {
+	const child = spawn(runtime, [placeOf('electron/window/main.ts')], {
 		stdio: 'inherit',
 		env: { ...process.env, LASTWRIGHT_DATA: options.dataFolder ?? defaultDataFolder() },
 	})

@@ -4,9 +4,9 @@
  */
 import { readFileSync, realpathSync, statSync } from 'node:fs'
 import { extname, isAbsolute, join, relative, resolve } from 'node:path'
-import { fileURLToPath } from 'node:url'
+import { placeOf } from '../place.ts'
 
-export const builtScreens = fileURLToPath(new URL('../../build/renderer/', import.meta.url))
+export const builtScreens = placeOf('build/renderer/')
 const types: Record<string, string> = {
 	'.html': 'text/html; charset=utf-8',
 	'.js': 'text/javascript; charset=utf-8',

@@ -6,6 +6,7 @@ import { getCompileCacheDir } from 'node:module'
 import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
 import { BadLogo } from '../../shared/engine/report/bad-logo.ts'
+import { threadFile } from '../place.ts'
 import type { Task, TaskAnswer, TaskResult } from './tasks.ts'
 import { UnprintableText } from './unprintable.ts'
 import { UnreadablePdf } from './unreadable.ts'
@@ -33,7 +34,7 @@ let next = 0
 function open(): Lane {
 	const lane: Lane = {
 		// a page leaves much behind that is soon gone: with room for it less time goes into clearing up
-		thread: new Worker(new URL('./worker.ts', import.meta.url), {
+		thread: new Worker(threadFile('pdf'), {
 			resourceLimits: { maxYoungGenerationSizeMb: youngMb },
 			workerData: { compiled: getCompileCacheDir() },
 		}),

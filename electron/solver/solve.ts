@@ -7,6 +7,7 @@ import type { Level } from '../../shared/engine/season/problem/levels.ts'
 import type { Rotation, SeasonProblem } from '../../shared/engine/season/problem/problem.ts'
 import { StatedError } from '../../shared/engine/words/stated.ts'
 import { type Statement, state } from '../../shared/engine/words/statement.ts'
+import { threadFile } from '../place.ts'
 
 /** How far a level was brought. */
 export interface Reached {
@@ -61,7 +62,7 @@ export function solveSeason(
 			reject(new SolveCancelled())
 			return
 		}
-		const worker = new Worker(new URL('./worker.ts', import.meta.url))
+		const worker = new Worker(threadFile('solver'))
 		let over = false
 		const end = (act: () => void) => {
 			if (over) return

@@ -19,7 +19,7 @@ interface Line {
 const reports = 40
 const rounds = 5
 const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url))
-const main = at('../../electron/command/main.ts')
+const main = at('../../build/program/main.js')
 const pictures = at('../engine/pictures/')
 const quiet = '--disable-warning=ExperimentalWarning'
 

@@ -148,8 +148,9 @@ function installed(): string {
 	}
 	const scripts = { start: 'node electron/command/prepare.mjs start' }
 	write('package.json', JSON.stringify({ type: 'module', scripts }))
-	write('electron/command/main.ts', `await import(${JSON.stringify(main)})`)
+	mkdirSync(join(folder, 'electron/command'), { recursive: true })
 	copyFileSync(prepare, join(folder, 'electron/command/prepare.mjs'))
+	write('build/program/main.js', `await import(${JSON.stringify(main)})`)
 	write('build/renderer/index.html', '')
 	write('node_modules/.package-lock.json', '')
 	mkdirSync(join(folder, 'node_modules/node/bin'), { recursive: true })

@@ -29,7 +29,7 @@ export async function startHost(...args: string[]): Promise<RunningHost> {
 		existsSync(pinned) ? pinned : process.execPath,
 		[
 			'--disable-warning=ExperimentalWarning',
-			join(root, 'electron/command/main.ts'),
+			join(root, 'build/program/main.js'),
 			'start',
 			'--no-window',
 			...args.filter((arg) => arg !== today),

@@ -15,17 +15,16 @@ import {
 	writeFileSync,
 } from 'node:fs'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { type App, type AppOptions, createApp } from '../../app.ts'
 import { renderPdf } from '../../pdf/render.ts'
+import { placeOf } from '../../place.ts'
 import { PastClock } from './clock.ts'
 import { type Filling, fillPast, fillToday } from './fill.ts'
 import { demoPassphrase } from './passphrase.ts'
 import { weekOf } from './scenario.ts'
 
-const root = fileURLToPath(new URL('../../../', import.meta.url))
-const build = join(root, 'build')
+const build = placeOf('build')
 /** What is kept beside the screens: the past, filled once a week, and the day upon it. */
 type Layer = 'past' | 'day'
 const kept = join(build, 'demo')
@@ -43,7 +42,7 @@ function fingerprint(day: string): string {
 		if (statSync(path).isDirectory())
 			for (const name of readdirSync(path).toSorted()) add(join(path, name))
 	}
-	for (const place of madeOf) add(join(root, place))
+	for (const place of madeOf) add(placeOf(place))
 	return hash.digest('hex')
 }
 function copied(layer: Layer, mark: string, folder: string): boolean {

@@ -10,6 +10,7 @@ import { addDays, daysBetween } from '../../../shared/engine/plain/days.ts'
 import { clinicSchema } from '../../../shared/engine/report/clinic.ts'
 import { type Shelf, shelfSchema } from '../../../shared/engine/visit/shelf.ts'
 import { playerSchema, type Season, visitSchema } from '../../../shared/engine/visit/visit.ts'
+import { placeOf } from '../../place.ts'
 
 const day = z.iso.date()
 const words = z.string().min(1)
@@ -114,7 +115,7 @@ export interface Scenario extends z.infer<typeof playersSchema> {
 
 /** A file of assets/demo. */
 const readAsset = (name: string): unknown =>
-	JSON.parse(readFileSync(new URL(`../../../assets/demo/${name}`, import.meta.url), 'utf8'))
+	JSON.parse(readFileSync(placeOf(`assets/demo/${name}`), 'utf8'))
 const dates = /\d{4}-\d{2}-\d{2}/g
 /** The same with every date of it so many days later; a date within a name moves too. */
 const later = (told: unknown, days: number): unknown =>

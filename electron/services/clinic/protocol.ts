@@ -18,6 +18,7 @@ import {
 } from '../../../shared/engine/protocol/protocol.ts'
 import { type Visit, visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
+import { placeOf } from '../../place.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
@@ -114,9 +115,7 @@ function demoVisits() {
 		),
 	})
 	demo ??= read
-		.parse(
-			JSON.parse(readFileSync(new URL('../../../assets/demo/demo.json', import.meta.url), 'utf8')),
-		)
+		.parse(JSON.parse(readFileSync(placeOf('assets/demo/demo.json'), 'utf8')))
 		.players.flatMap(({ player, visits }) =>
 			visits.map((visit) => ({
 				name: fullName(player),
