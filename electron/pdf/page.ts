@@ -128,16 +128,20 @@ export interface Setting {
 	isClose: boolean
 }
 export const usualSetting: Setting = { size: 1, isClose: false }
-/** The usual one, then closer lines, then smaller letters. */
-export const settingsOf = (document: LwDocument): readonly Setting[] =>
-	sizesOf(document).flatMap((size) =>
-		document.print === 'reading'
-			? [
-					{ size, isClose: false },
-					{ size, isClose: true },
-				]
-			: [{ size, isClose: false }],
-	)
+/**
+ * The usual one, then smaller letters. Closer lines come first in the hands of a player, whose letters
+ * stay large, and last on the one page of a letter or an order.
+ */
+export function settingsOf(document: LwDocument): readonly Setting[] {
+	const { print } = document
+	const sizes = sizesOf(document)
+	const smallest = Math.min(...sizes)
+	return sizes.flatMap((size) => {
+		const mayBeClose = print === 'reading' || (print === 'compact' && size === smallest)
+		const close = mayBeClose ? [{ size, isClose: true }] : []
+		return [{ size, isClose: false }, ...close]
+	})
+}
 /** Of leading and gaps of lines that stand closer; what hangs on a wall is fitted to its page. */
 const closer: Record<NonNullable<LwDocument['print']>, { leading: number; gap: number }> = {
 	body: { leading: 1, gap: 0.7 },

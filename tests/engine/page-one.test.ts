@@ -66,7 +66,7 @@ describe('page one where nothing is held', () => {
 	const input = inputOf(minor)
 	it('is headed by the pair that must not stay, and says by when and with whom', () => {
 		const page = pageOne(input)
-		expect(headOf(page)).toBe('Replace your match boots by 3 February 2027.')
+		expect(headOf(page)).toBe('Replace by 3 February 2027: match boots.')
 		const actions = page.blocks.flatMap((block) => (block.kind === 'actions' ? block.items : []))
 		expect(actions).toEqual([
 			{ what: 'Wear the heel raise in both shoes.', when: 'now', who: 'you and us' },
@@ -167,7 +167,7 @@ describe('page one of what must not wait', () => {
 	it('names what is not to be worn, and the code that is stopped', () => {
 		const page = pageOne(inputOf(pictured('14-hip-of-a-boy')))
 		expect(headOf(page)).toBe('STOP RUGBY TODAY.')
-		expect(factsOf(page).get(sentences['pageOne.wear'])).toMatch(/Do not wear your match boots/)
+		expect(factsOf(page).get(sentences['pageOne.wear'])).toMatch(/Do not wear until mended: match boots/)
 		expect(factsOf(page).get(sentences['pageOne.withYou'])).toBe(sentences['pageOne.carerGoes'])
 	})
 	it('speaks to a guardian of the player', () => {

@@ -7,6 +7,7 @@ import type { HoldUntil } from '../visit/holdables.ts'
 import { bothSides } from '../visit/sides.ts'
 import type { PairRole } from '../visit/terms.ts'
 import { type Statement, state } from '../words/statement.ts'
+import { placeFor } from './emergency-department.ts'
 import { pairsLeftOff } from './owned.ts'
 import { becauseOf } from './review.ts'
 import { mostUrgent } from './urgency.ts'
@@ -36,12 +37,17 @@ const make = (
 const family = ({ minor }: Urgent): Priority['who'] => (minor ? 'guardian' : 'player')
 
 /** Also where nothing is found but core questions are open. */
-const act: Part = ({ gate, visitDate }) => {
+const act: Part = ({ gate, visitDate, findings }) => {
 	const parts = [gate.person, gate.left, gate.right]
 	const action = mostUrgent(parts.map((part) => part.action))
 	const unasked = parts.some(({ state: found }) => found === 'not-established')
 	if (action === 'proceed' && !unasked) return []
-	return [make(state('priority.act', { action }), 'clinician', visitDate, becauseOf(gate))]
+	const because = becauseOf(gate)
+	const statement = state('priority.act', {
+		action,
+		...placeFor(action, findings, new Set(because)),
+	})
+	return [make(statement, 'clinician', visitDate, because)]
 }
 /** What is held without a referral: who says when it may begin again. */
 const clear: Part = ({ gate, visitDate }) => {

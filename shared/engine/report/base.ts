@@ -46,10 +46,12 @@ export const letterheadOf = (clinic: Clinic): Letterhead =>
 	})
 /** Given name, then family name, in letters that can be printed. */
 export const nameOf = ({ player }: Visit): string => fullPaperName(player)
-/** The code and the position that the player plays, or that neither is stated. */
-export const playsOf = ({ play }: Visit, t: Speak): string =>
-	[play?.code ? termWords(play.code) : '', play?.position ?? ''].filter(Boolean).join(', ') ||
-	t('common.notStated')
+/** The code and the position that the player plays, as far as they are stated. */
+export const playedBy = ({ play }: Visit): string[] =>
+	[play?.code ? termWords(play.code) : '', play?.position ?? ''].filter(Boolean)
+/** The same in words, or that neither is stated. */
+export const playsOf = (visit: Visit, t: Speak): string =>
+	playedBy(visit).join(', ') || t('common.notStated')
 /** Draft, signed or amended, with its version. */
 export function statusOf({ draft, version = 1 }: ReportInput, t: Speak): string {
 	if (draft) return t('status.draft')

@@ -18,7 +18,7 @@ import {
 	frame,
 	heading,
 	nameOf,
-	playsOf,
+	playedBy,
 	type Section,
 	say,
 	signature,
@@ -59,9 +59,11 @@ const salutation: Section = ({ letter }, _notes, t) => [
 const summary: Section = (input, _notes, t) => {
 	const { visit } = input
 	const seen = t('referral.summary', {
-		name: nameOf(visit),
-		age: ageYears(visit.player.birthDate, visit.visitDate),
-		plays: playsOf(visit, t),
+		who: [
+			nameOf(visit),
+			t('common.years', { age: ageYears(visit.player.birthDate, visit.visitDate) }),
+			...playedBy(visit),
+		].join(', '),
 		date: dateWords(visit.visitDate),
 	})
 	return [

@@ -1,5 +1,6 @@
 /** What danger there is, and why, in the words of the reader. */
 import { actions, type Gate, type KeptAssessment } from '../../findings/assessment.ts'
+import { isSeenThere } from '../../prescription/emergency-department.ts'
 import type { StatementCode } from '../../words/statement.ts'
 import type { ReportInput } from '../inputs.ts'
 import type { Notes } from '../notes.ts'
@@ -54,7 +55,11 @@ export function reasonsFor(
 	const ofSigns = assessment.screening.items.filter((item) => item.state === 'yes')
 	const found = [...ofSigns, ...heldByFacts(assessment)]
 		.filter(({ id }) => because.has(id))
-		.toSorted((one, other) => actions.indexOf(other.action) - actions.indexOf(one.action))
+		.toSorted(
+			(one, other) =>
+				actions.indexOf(other.action) - actions.indexOf(one.action) ||
+				Number(isSeenThere(other)) - Number(isSeenThere(one)),
+		)
 		.flatMap(({ action, basis, ...item }) => {
 			const says = toldBy(reader, item)
 			if (says === undefined) return []

@@ -1,5 +1,6 @@
 /** Where to go, with whom, what to wear and bring, why, and what comes next: each where it is known. */
 import { isHeld } from '../../facts/held.ts'
+import { placeFor } from '../../prescription/emergency-department.ts'
 import type { SettledPlan } from '../../prescription/settled.ts'
 import { listed } from '../../words/en/format.ts'
 import type { Speak } from '../../words/speak.ts'
@@ -26,10 +27,12 @@ const fact = (label: string, ...texts: readonly (string | undefined)[]): Fact[] 
 	return text === '' ? [] : [{ label, text }]
 }
 /** What is asked for now, where the head did not say it. */
-const whereTo = (reader: Reader, { action, stops }: Danger): string | undefined =>
-	action === 'proceed' || !stops.includes('sport')
-		? undefined
-		: toldBy(reader, state('priority.act', { action }))
+function whereTo(reader: Reader, input: ReportInput, concern: Danger): string | undefined {
+	const { action, stops, because } = concern
+	if (action === 'proceed' || !stops.includes('sport')) return undefined
+	const place = placeFor(action, input.assessment.screening.items, because)
+	return toldBy(reader, state('priority.act', { action, ...place }))
+}
 /** Nobody drives with a leg that bears no weight, or to an emergency. Common practice, no source. */
 function along(reader: Reader, input: ReportInput, concern: Danger, t: Speak): string[] {
 	if (!concern.isUrgent) return []
@@ -77,7 +80,7 @@ export const held: Part = (input, reader, t, notes) => {
 	const { said } = reasonsFor(reader, input, concern, notes)
 	const isStopped = waits(plan.gate, 'sport')
 	const rows = [
-		...fact(t('pageOne.now'), whereTo(reader, concern)),
+		...fact(t('pageOne.now'), whereTo(reader, input, concern)),
 		...fact(t('pageOne.withYou'), ...along(reader, input, concern, t)),
 		...fact(t('pageOne.wear'), ...toWear(reader, input, concern, t)),
 		...fact(t('pageOne.bring'), ...toBring(reader, input, concern, t)),

@@ -28,6 +28,8 @@ interface Part {
 }
 const partsOf = ({ said }: NonNullable<Owned['params']> = {}): readonly Part[] | undefined =>
 	Array.isArray(said) ? (said as readonly Part[]) : undefined
+/** The length is right: no reason for anything but to keep the pair. */
+const fits: ReadonlySet<string> = new Set<StatementCode>(['owned.room', 'owned.room-near'])
 /** How a new pair is broken in: of training and of matches. */
 const ofPlay: ReadonlySet<string> = new Set<StatementCode>(['pairs.not-broken-in'])
 /** When it will be too short: what is said first of a pair that is kept. */
@@ -53,7 +55,8 @@ function reasonsOf(pair: Owned, reader: Reader, gate: SettledPlan['gate'], t: Sp
 	const until = pair.verdict === 'keep' ? untilOf(said) : undefined
 	if (until !== undefined)
 		return { first: t('pageOne.untilAbout', { date: dateWords(until) }), rest: whole, whole }
-	const first = said.find((part) => told(pair, [part], reader) !== '')
+	const read = said.filter((part) => told(pair, [part], reader) !== '')
+	const first = read.find(({ code }) => pair.verdict === 'keep' || !fits.has(code)) ?? read[0]
 	return {
 		first: first ? told(pair, [first], reader) : '',
 		rest: told(

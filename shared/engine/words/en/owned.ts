@@ -122,9 +122,10 @@ const roomSentences = {
 	}),
 	'owned.room-near': sentence<Room>({
 		clinician: (of) => `${room(of)}: within measuring error of it.`,
-		player: ({ toeRoomMm }) => `You have about ${amount(toeRoomMm, 'mm')} in front of your toes.`,
+		player: ({ toeRoomMm }) =>
+			`You have about ${amount(toeRoomMm, 'mm')} in front of your toes. That is near enough.`,
 		guardian: ({ toeRoomMm }) =>
-			`There is about ${amount(toeRoomMm, 'mm')} of room in front of the toes.`,
+			`There is about ${amount(toeRoomMm, 'mm')} of room in front of the toes. That is near enough.`,
 	}),
 	'owned.room': sentence<Room>({
 		clinician: (of) => `${room(of)}.`,

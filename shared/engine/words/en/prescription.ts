@@ -44,14 +44,21 @@ const careWords: Readonly<Record<Action, Care>> = {
 		doctor: 'Some questions were not asked.',
 	},
 }
+const atEmergencyDepartment: Care = {
+	clinician: 'Send to the emergency department today.',
+	player: 'Go to the hospital today. Ask there for the emergency department.',
+	doctor: 'Sent to the emergency department the same day.',
+}
+const careFor = ({ action, at }: { action: Action; at?: 'emergency-department' }): Care =>
+	at ? atEmergencyDepartment : careWords[action]
 const anyFoot = (sides: readonly string[]): string =>
 	sides.length === 2 ? 'both shoes' : `the ${sides[0] ?? ''} shoe`
 const priorities = {
-	'priority.act': sentence<{ action: Action }>({
-		clinician: ({ action }) => careWords[action].clinician,
-		player: ({ action }) => careWords[action].player,
-		guardian: ({ action }) => careWords[action].guardian ?? careWords[action].player,
-		doctor: ({ action }) => careWords[action].doctor,
+	'priority.act': sentence<{ action: Action; at?: 'emergency-department' }>({
+		clinician: (of) => careFor(of).clinician,
+		player: (of) => careFor(of).player,
+		guardian: (of) => careFor(of).guardian ?? careFor(of).player,
+		doctor: (of) => careFor(of).doctor,
 	}),
 	'priority.clear': sentence<{ what: readonly Holdable[]; until: HoldUntil }>({
 		clinician: ({ what, until }) => `Held until ${untilNames[until]}: ${heldWords(what)}.`,
