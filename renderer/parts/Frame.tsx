@@ -13,6 +13,8 @@ interface FrameProps {
 	/** the ways in the head, for who works here */
 	ways: readonly { title: string; to: string }[]
 	lock: () => void
+	/** another person takes over, and the key that does it */
+	handOver: { open: () => void; keys: string }
 	trouble: string
 	/** the first part of the address: its way is marked */
 	here: string
@@ -144,10 +146,22 @@ function Ways({ ways, here }: Pick<FrameProps, 'ways' | 'here'>) {
 		</Box>
 	)
 }
-/** Who works here, and the way to lock. */
-function Working({ status, lock }: Pick<FrameProps, 'status' | 'lock'>) {
+const inHead = { px: 1, flexShrink: 0, whiteSpace: 'nowrap' } as const
+
+/** What waits for the owner to be read, said quietly until it is marked as seen. */
+function Notices({ count }: { count: number | undefined }) {
+	if (count === undefined) return null
+	return (
+		<Link href="#/records/notices" underline="hover" sx={{ ...way, color: 'warning.main' }}>
+			{count === 1 ? '1 notice' : `${count} notices`}
+		</Link>
+	)
+}
+/** Who works here, the ways to hand over and to lock. */
+function Working({ status, lock, handOver }: Pick<FrameProps, 'status' | 'lock' | 'handOver'>) {
 	return (
 		<>
+			<Notices count={status?.told?.notices} />
 			{status?.person && (
 				<Typography
 					component="span"
@@ -159,13 +173,30 @@ function Working({ status, lock }: Pick<FrameProps, 'status' | 'lock'>) {
 					{status.person.name}, {status.person.role}
 				</Typography>
 			)}
-			<Button variant="text" onClick={lock} sx={{ px: 1, flexShrink: 0 }}>
+			<Button
+				variant="text"
+				onClick={handOver.open}
+				aria-keyshortcuts={handOver.keys}
+				title={`Another person takes over (${handOver.keys})`}
+				sx={inHead}
+			>
+				Hand over
+				<Box component="kbd" aria-hidden sx={{ ml: 0.75, font: 'inherit', opacity: 0.75 }}>
+					{handOver.keys}
+				</Box>
+			</Button>
+			<Button variant="text" onClick={lock} sx={inHead}>
 				Lock
 			</Button>
 		</>
 	)
 }
-function Head({ status, ways, here, lock }: Pick<FrameProps, 'status' | 'ways' | 'here' | 'lock'>) {
+function Head({
+	status,
+	ways,
+	here,
+	...working
+}: Pick<FrameProps, 'status' | 'ways' | 'here' | 'lock' | 'handOver'>) {
 	const open = status?.state === 'open'
 	return (
 		<Box
@@ -194,7 +225,7 @@ function Head({ status, ways, here, lock }: Pick<FrameProps, 'status' | 'ways' |
 				<Names status={status} />
 				<Box sx={{ flexGrow: 1 }} />
 				{open && <Ways ways={ways} here={here} />}
-				{open && <Working status={status} lock={lock} />}
+				{open && <Working status={status} {...working} />}
 			</Box>
 		</Box>
 	)
@@ -241,7 +272,8 @@ function Foot({ version, fits }: { version: string | undefined; fits: boolean })
 		</Box>
 	)
 }
-export function Frame({ status, ways, here, lock, trouble, wide, fits, children }: FrameProps) {
+export function Frame({ trouble, wide, fits, children, ...head }: FrameProps) {
+	const { status } = head
 	return (
 		<Box
 			sx={{
@@ -254,7 +286,7 @@ export function Frame({ status, ways, here, lock, trouble, wide, fits, children 
 			}}
 		>
 			<SkipToContent />
-			<Head status={status} ways={ways} here={here} lock={lock} />
+			<Head {...head} />
 			<Box
 				component="main"
 				id="main"
