@@ -6,7 +6,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
-import { passphrase, withPlayer } from '../host/bench-app.ts'
+import { passphrase, signed, withPlayer } from '../host/bench-app.ts'
 import { axe } from './axe.ts'
 import { hostCall, settled, shot } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
@@ -16,16 +16,17 @@ const deskPassphrase = 'winter tulip harbour'
 const pins = { owner: '7391', desk: '2468' }
 
 /** Records with an owner and a receptionist, each with a PIN, and an open draft. */
-async function ready(): Promise<{ here: string; playerId: string }> {
+async function ready(): Promise<{ here: string; playerId: string; visitId: string }> {
 	const here = mkdtempSync(join(tmpdir(), 'lastwright-hand-over-'))
 	const { app, playerId } = await withPlayer(here)
 	await app.ask('session.setPin', { passphrase, pin: pins.owner })
 	await app.ask('people.save', { ...desk, passphrase: deskPassphrase })
+	const visitId = await signed(app, playerId)
 	await app.ask('session.lock')
 	await app.ask('session.unlock', { passphrase: deskPassphrase })
 	await app.ask('session.setPin', { passphrase: deskPassphrase, pin: pins.desk })
 	app.close()
-	return { here, playerId }
+	return { here, playerId, visitId }
 }
 const banner = (page: Page) => page.getByRole('banner')
 const dialog = (page: Page) => page.getByRole('dialog', { name: 'Hand over' })
@@ -50,8 +51,9 @@ test.describe('handing over', () => {
 	let host: RunningHost
 	let here: string
 	let playerId: string
+	let visitId: string
 	test.beforeEach(async ({ page }) => {
-		;({ here, playerId } = await ready())
+		;({ here, playerId, visitId } = await ready())
 		host = await startHost('--data', here)
 		await page.goto(host.url)
 		await page.getByLabel('Passphrase', { exact: true }).fill(passphrase)
@@ -94,6 +96,15 @@ test.describe('handing over', () => {
 			'the page of the one asks nothing as the other',
 		).toEqual([])
 	})
+	test('who works here stays in sight while a page scrolls', async ({ page }) => {
+		await page.setViewportSize({ width: 1440, height: 700 })
+		await at(page, '#/help/measures')
+		await page.keyboard.press('End')
+		await page.evaluate(() => scrollTo(0, document.body.scrollHeight))
+		expect(await page.evaluate(() => scrollY)).toBeGreaterThan(400)
+		await expect(banner(page).getByText('A. Example, owner')).toBeInViewport()
+		await expect(banner(page).getByRole('button', { name: 'Hand over' })).toBeInViewport()
+	})
 	test('what keeps itself is there again, and what was not sent off is named before', async ({
 		page,
 	}) => {
@@ -111,6 +122,29 @@ test.describe('handing over', () => {
 		await shot(page, 'hand-over-not-sent', { fullPage: false })
 		await dialog(page).getByRole('button', { name: 'Go on as before' }).click()
 		await expect(page.getByLabel('Registration')).toHaveValue('X7')
+	})
+	test('whoever is taken off leaves documents: the question says so, and to whom they go', async ({
+		page,
+	}) => {
+		await takeOver(page, pins.desk)
+		const { itemId } = await hostCall(page, 'outbox.add', {
+			...{ visitId, kind: 'player', recipientId: 'player', channel: 'print', due: '2027-01-25' },
+		})
+		await takeOver(page, pins.owner)
+		await at(page, '#/records/people')
+		await page.getByRole('button', { name: 'Take Fenna Oduya off' }).press('Enter')
+		const question = page.getByRole('form', { name: 'Take Fenna Oduya off' })
+		await expect(question).toContainText('1 document in the outbox that Fenna Oduya looks after')
+		await question.getByRole('button', { name: 'Take off' }).press('Enter')
+		await expect(
+			page.getByRole('alert').filter({ hasText: 'Who looks after the documents is not chosen.' }),
+		).toBeVisible()
+		await question.getByLabel('Who looks after the documents').selectOption('A. Example')
+		await shot(page, 'taking-off-outbox')
+		await question.getByRole('button', { name: 'Take off' }).press('Enter')
+		await expect(page.getByText(/1 document in the outbox went to A\. Example\./)).toBeVisible()
+		const { items } = await hostCall(page, 'outbox.list', {})
+		expect(items).toMatchObject([{ itemId, owner: { name: 'A. Example' } }])
 	})
 	test('by passphrase, from the button in the head, where a PIN is forgotten', async ({ page }) => {
 		await banner(page).getByRole('button', { name: 'Hand over' }).click()

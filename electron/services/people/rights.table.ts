@@ -14,7 +14,7 @@ export interface Power {
 const noSafeguarding = 'without the safeguarding note'
 /** In the order in which they are shown. */
 export const powers = {
-	'ways-in': { area: 'Ways in', does: 'Unlock, lock, and take over at this PC by PIN or passphrase' },
+	'ways-in': { area: 'Ways in', does: 'Lock, hand over, and take over at this PC by PIN or passphrase' },
 	'before-unlocking': {
 		area: 'Ways in',
 		does: 'Set up the records, unlock them, or bring them to a new PC',

@@ -9,12 +9,10 @@ import { useHost } from '../../query.ts'
 
 type Right = OutputOf<'people.rights'>['rows'][number]
 
-/** The table has room for a word in each cell; what a role is not told stands under what is done. */
-const Does = ({ right: { area, does, but } }: { right: Right }) => (
+/** What a role is not told stands under what is done. @param head the area, where it begins here */
+const Does = ({ right: { does, but }, head }: { right: Right; head: string | undefined }) => (
 	<Box sx={{ minWidth: '14rem' }}>
-		<Typography variant="body2" sx={{ fontWeight: 600 }}>
-			{area}
-		</Typography>
+		{head && <Typography sx={{ fontWeight: 600, fontSize: '1rem', pt: 1 }}>{head}</Typography>}
 		{does}
 		{but.map(({ role, says }) => (
 			<Typography key={role} variant="body2" color="textSecondary">
@@ -36,10 +34,14 @@ function Table() {
 					label="What each role sees and may do"
 					heads={['What', ...staffRoles]}
 					empty=""
-					rows={rows.map((right) => ({
+					rows={rows.map((right, at) => ({
 						key: right.does,
 						cells: [
-							<Does key="does" right={right} />,
+							<Does
+								key="does"
+								right={right}
+								head={rows[at - 1]?.area === right.area ? undefined : right.area}
+							/>,
 							...staffRoles.map((role) => cellOf(right, role)),
 						],
 					}))}
@@ -54,7 +56,7 @@ export function Rights() {
 			title="What each role sees and may do"
 			hint="The workstation refuses whatever this table does not allow, on every page alike."
 		>
-			<Disclosure label="Show the table">
+			<Disclosure label="All that can be done, by role">
 				<Table />
 			</Disclosure>
 		</Panel>

@@ -42,8 +42,8 @@ function behind(name: string, leaving: Leaving): string[] {
 		],
 		[
 			recall,
-			`${many(recall, 'player', 'players')} due whose last visit ${name} signed: all stay in Due ` +
-				'under that name, for everybody.',
+			`${many(recall, 'player', 'players')} due whose last visit ${name} signed: ` +
+				`${recall === 1 ? 'stays' : 'all stay'} in Due under that name, for everybody.`,
 		],
 	]
 	return lines.flatMap(([count, says]) => (count > 0 ? [says] : []))
