@@ -11,6 +11,7 @@ import type { Handlers } from './calls/handlers.ts'
 import { firstPagePdf, protectPdf, textOfPdf } from './pdf/kept.ts'
 import { dailyBackup } from './services/backups/backups.ts'
 import { backupCalls } from './services/backups/calls.ts'
+import { watchRoom } from './services/backups/watch.ts'
 import { clinicCalls, type LookOfPc } from './services/clinic/calls.ts'
 import { SettingsFile } from './services/clinic/settings-file.ts'
 import { outboxCalls } from './services/outbox/calls.ts'
@@ -42,6 +43,8 @@ export interface AppOptions {
 	scryptCost?: number
 	/** where the head outside the folder is kept; the person's own account where it is not given */
 	outside?: string
+	/** bytes that are free where the records lie; asked of the disk where it is not given */
+	freeBytes?: () => number
 	/** where faults of ours are noted, without personal data */
 	note?: (text: string) => void
 }
@@ -67,15 +70,15 @@ export function createApp(options: AppOptions): App {
 	const session = new Session(deps, memory)
 	const post = new Post(memory, deps)
 	let closed = false
-	/** The daily backup, behind the person's work. */
+	/** The daily backup, and what the owner should hear of it, behind the person's work. */
 	const afterUnlock = (): void => {
 		if (!deps.demo)
 			setImmediate(() => {
 				if (!closed)
-					dailyBackup(deps).then(
-						(warnings) => memory.warn(...warnings),
-						() => {},
-					)
+					dailyBackup(deps)
+						.then((warnings) => memory.warn(...warnings))
+						.finally(() => closed || watchRoom(memory, deps))
+						.catch(() => {})
 			})
 	}
 	const handlers: Handlers = {
@@ -112,6 +115,15 @@ export function createApp(options: AppOptions): App {
 		},
 	}
 }
+/** Undefined where the disk does not say. */
+function roomOf(store: Store, freeBytes: AppOptions['freeBytes']) {
+	try {
+		const room = store.room()
+		return freeBytes ? { ...room, free: freeBytes() } : room
+	} catch {
+		return undefined
+	}
+}
 /** Opens store and settings of the data folder; the records in it stay locked. */
 function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOptions): Opened {
 	const now = options.now ?? (() => new Date())
@@ -144,6 +156,7 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 		now,
 		demo,
 		version: engineVersion,
+		room: () => roomOf(store, options.freeBytes),
 		saveSettings: (changed) => file.save(changed),
 	}
 	const look: LookOfPc = {

@@ -216,6 +216,11 @@ const isFor: Record<Who, (role: PersonRole) => boolean> = {
 }
 /** The room that an address leads to: its first part; the start is the list of players. */
 export const roomOf = (address: string): string => address.split('/')[1] || 'players'
+/** Whether the page of an address is for who works here. */
+export function mayStand(address: string, role: PersonRole): boolean {
+	const page = pages.find(({ path }) => roomOf(path) === roomOf(address))
+	return !page || isFor[page.who](role)
+}
 /** How the page of an address stands in the window. */
 export const standing = (address: string): { wide: boolean; fits: boolean } => {
 	const page = pages.find(({ path }) => roomOf(path) === roomOf(address))

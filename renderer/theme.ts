@@ -189,7 +189,10 @@ export const theme = createTheme({
 				'@media (prefers-color-scheme: dark)': { ':root': { '--lw-focus': '#ffc46b' } },
 				':focus-visible': ring,
 				// what scrolls to the focus leaves room for its ring
-				':is(a, button, input, select, textarea, summary, [tabindex])': { scrollMargin: '8px' },
+				':is(a, button, input, select, textarea, summary, [tabindex])': {
+					scrollMargin: '8px',
+					scrollMarginTop: 'calc(var(--frame-stays, 0rem) + 8px)',
+				},
 				// headings take focus only so that a screen reader starts at the new page
 				'h1[tabindex="-1"]:focus-visible, h2[tabindex="-1"]:focus-visible, main:focus-visible': {
 					outline: 'none',

@@ -1,5 +1,5 @@
 /** Backups of a store as the services see them: made, looked into, restored; and what was destroyed. */
-import { existsSync } from 'node:fs'
+import { existsSync, statfsSync, statSync } from 'node:fs'
 import type { BackupReason } from '../../shared/desk/records/backup-name.ts'
 import { arrivedSetting } from './at-unlock.ts'
 import { BackupRefused } from './backup-file.ts'
@@ -42,6 +42,12 @@ export class BackedUpStore extends KeyedStore {
 		// a file that could not be opened says nothing of its names
 		const names = order.origin ? order.own : []
 		return { folder: this.files.folder, origins: new Set(names) }
+	}
+	/** Bytes that are free where the records lie, and those of the records. @throws Error of the disk */
+	room(): { free: number; records: number } {
+		const { folder, records } = this.files
+		const { bavail, bsize } = statfsSync(folder)
+		return { free: bavail * bsize, records: statSync(records).size }
 	}
 	/** The backups in the backup folder and beside the records, newest first. */
 	backups(): BackupPlace[] {

@@ -31,7 +31,7 @@ export function verifyAll(
 		named.push(...namedBy(row))
 	})
 	const missing = named
-		.filter(({ kind, id }) => kind !== 'draft' && !destroyed.has(id) && !roll.byId(id))
+		.filter(({ kind, id }) => !notRecords.has(kind) && !destroyed.has(id) && !roll.byId(id))
 		.map(
 			({ seq, kind, id }) =>
 				`Record ${id} (${kind}), written in row ${seq}, is gone from the records.`,
@@ -47,9 +47,16 @@ export function verifyAll(
 	]
 	return { rows, problems: [...new Set(all)] }
 }
+/** What is changed or removed without a record of its own: a draft, an access of a person. */
+const notRecords: ReadonlySet<string> = new Set(['draft', 'staff'])
+/** Until 0.5.0 such a row named the person as if it named a record. */
+const ofNoRecord = 'passphrase changed'
 function namedBy(row: OpenRow): NamedRecord[] {
 	const [kind = '', id = ''] = row.objectRef.split(':')
-	return isRecordId(id) && row.outcome === 'done' && leavesARecord.includes(row.function)
+	return row.purpose !== ofNoRecord &&
+		isRecordId(id) &&
+		row.outcome === 'done' &&
+		leavesARecord.includes(row.function)
 		? [{ seq: row.seq, kind, id }]
 		: []
 }

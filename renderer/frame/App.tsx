@@ -5,16 +5,20 @@ import { useHashLocation } from 'wouter/use-hash-location'
 import { Frame } from '../parts/Frame.tsx'
 import { loadLook } from '../parts/look.ts'
 import { Palette } from '../parts/Palette.tsx'
+import { watchTyping } from '../parts/typedHere.ts'
 import { fetchPlayerScreen, roomOf, standing, waysFor } from '../routes.tsx'
 import { Unlock } from '../screens/unlock/unlock.tsx'
+import { HandOver } from './HandOver.tsx'
 import { Opening, Pages } from './Pages.tsx'
 import { ToldNotes } from './Told.tsx'
 import { useAfterRestore } from './useAfterRestore.ts'
 import { useAliveSignal } from './useAliveSignal.ts'
+import { handOverKey, useHandOver } from './useHandOverKey.ts'
 import { useHeadingFocus } from './useHeadingFocus.ts'
 import { useLockKey } from './useLockKey.ts'
 import { useSavedNotice } from './useSavedNotice.ts'
 import { type Session, type Status, useSession } from './useSession.ts'
+import { useTurnedAway } from './useTurnedAway.ts'
 
 const Setup = lazy(async () => ({ default: (await import('../screens/setup/setup.tsx')).Setup }))
 const MoveHere = lazy(async () => ({
@@ -37,12 +41,19 @@ function OpenWorkstation({ status: { demo, person, clinicName, told } }: { statu
 	const [address] = useHashLocation()
 	const { notice, saved } = useSavedNotice(address.split('/')[2])
 	useAfterRestore(person?.role)
+	const isLeaving = useTurnedAway(address, person)
 	useEffect(() => void requestIdleCallback(fetchPlayerScreen, { timeout: fetchWithinMs }), [])
 	return (
 		<>
 			<Palette role={person?.role} />
-			{told && <ToldNotes key={person?.personId} told={told} />}
-			<Pages demo={demo} around={{ person, clinicName, notice, saved }} />
+			{told && <ToldNotes key={`told ${person?.personId}`} told={told} />}
+			{!isLeaving && (
+				<Pages
+					key={`pages ${person?.personId}`}
+					demo={demo}
+					around={{ person, clinicName, notice, saved }}
+				/>
+			)}
 		</>
 	)
 }
@@ -60,20 +71,24 @@ export function App() {
 	const open = status?.state === 'open'
 	const { wide, fits } = standing(address)
 	useEffect(() => void loadLook(), [])
+	useEffect(watchTyping, [])
+	const handOver = useHandOver(open)
 	useLockKey(open, lock)
 	useAliveSignal(open)
-	useHeadingFocus(address, status?.state)
+	useHeadingFocus(address, status && `${status.state} ${status.person?.personId ?? ''}`)
 	return (
 		<Frame
 			status={status}
 			ways={open ? waysFor(status.person?.role) : []}
 			lock={lock}
+			handOver={{ open: handOver.show, keys: handOverKey }}
 			trouble={trouble}
 			here={roomOf(address)}
 			wide={open && wide}
 			fits={open && fits}
 		>
 			<Gate {...session} />
+			{open && handOver.shown && <HandOver person={status.person} close={handOver.close} />}
 		</Frame>
 	)
 }

@@ -18,10 +18,7 @@ function Shown({ page, parts, around }: { page: Page; parts: Parts; around: Surr
 		<>
 			<Opening what={page.opening}>{page.show(parts, around)}</Opening>
 			{page.recordsBelow && (
-				<RecordsWays
-					person={around.person}
-					playerId={parts.id && parts.id !== 'new' ? parts.id : undefined}
-				/>
+				<RecordsWays playerId={parts.id && parts.id !== 'new' ? parts.id : undefined} />
 			)}
 		</>
 	)

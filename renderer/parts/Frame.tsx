@@ -13,6 +13,8 @@ interface FrameProps {
 	/** the ways in the head, for who works here */
 	ways: readonly { title: string; to: string }[]
 	lock: () => void
+	/** another person takes over, and the key that does it */
+	handOver: { open: () => void; keys: string }
 	trouble: string
 	/** the first part of the address: its way is marked */
 	here: string
@@ -22,6 +24,12 @@ interface FrameProps {
 	fits: boolean
 	children: ReactNode
 }
+/** Above this width, by the letters in use, the top line is one row. */
+const oneRow = '@container (min-width: 76rem)'
+/** Where one row has no room for all of its words. */
+const close = '@container (min-width: 76rem) and (max-width: 100rem)'
+/** Where it has no room for the space between them either. */
+const tight = '@container (min-width: 76rem) and (max-width: 86rem)'
 const way = {
 	display: 'inline-flex',
 	alignItems: 'center',
@@ -33,6 +41,7 @@ const way = {
 	borderBottom: 3,
 	borderColor: 'transparent',
 	'&[aria-current]': { color: 'text.primary', borderColor: 'primary.main' },
+	[tight]: { px: 0.5 },
 }
 const edge = { width: '100%', maxWidth: 1880, mx: 'auto', px: { xs: 2, sm: 3 } }
 /** What is read keeps lines that the eye can follow; a page that is worked in takes the window. */
@@ -64,10 +73,8 @@ function SkipToContent() {
 		</Box>
 	)
 }
-/** Above this width, by the letters in use, the top line is one row. */
-const oneRow = '@container (min-width: 70rem)'
-/** Where one row has no room for all of its words. */
-const tight = '@container (min-width: 70rem) and (max-width: 84rem)'
+/** Where a row has room for some three words. */
+const handheld = '@container (max-width: 30rem)'
 /** A name of any length gives way to what has to be pressed; it can still be read whole. */
 const givesWay = {
 	minWidth: 0,
@@ -94,7 +101,7 @@ function Names({ status }: Pick<FrameProps, 'status'>) {
 					variant="body2"
 					color="textSecondary"
 					title={status.clinicName}
-					sx={{ pl: 1.5, borderLeft: 1, borderColor: 'divider', flex: '0 1 auto', ...givesWay }}
+					sx={{ pl: 1.5, borderLeft: 1, borderColor: 'divider', flex: '0 4 auto', ...givesWay }}
 				>
 					{status.clinicName}
 				</Typography>
@@ -108,7 +115,7 @@ function Names({ status }: Pick<FrameProps, 'status'>) {
 					label={
 						<>
 							Demo
-							<Box component="span" sx={{ [tight]: spokenOnly }}>
+							<Box component="span" sx={{ [close]: spokenOnly }}>
 								: invented players
 							</Box>
 						</>
@@ -144,28 +151,74 @@ function Ways({ ways, here }: Pick<FrameProps, 'ways' | 'here'>) {
 		</Box>
 	)
 }
-/** Who works here, and the way to lock. */
-function Working({ status, lock }: Pick<FrameProps, 'status' | 'lock'>) {
+const inHead = { px: 1, flexShrink: 0, whiteSpace: 'nowrap' } as const
+
+/** What waits for the owner to be read, said quietly until it is marked as seen. */
+function Notices({ count }: { count: number | undefined }) {
+	if (count === undefined) return null
+	return (
+		<Link href="#/records/notices" underline="hover" sx={{ ...way, color: 'warning.main' }}>
+			{count === 1 ? '1 notice' : `${count} notices`}
+		</Link>
+	)
+}
+/** Who works here, the ways to hand over and to lock. */
+function Working({ status, lock, handOver }: Pick<FrameProps, 'status' | 'lock' | 'handOver'>) {
 	return (
 		<>
+			<Notices count={status?.told?.notices} />
 			{status?.person && (
 				<Typography
 					component="span"
 					variant="body2"
-					color="textSecondary"
 					title={`${status.person.name}, ${status.person.role}`}
-					sx={{ flex: '0 2 auto', ...givesWay }}
+					sx={{ display: 'flex', flex: '0 1 auto', minWidth: 0, [oneRow]: { minWidth: '9rem' } }}
 				>
-					{status.person.name}, {status.person.role}
+					<Box component="span" sx={givesWay}>
+						{status.person.name}
+					</Box>
+					<Box component="span" sx={{ flex: 'none', whiteSpace: 'pre' }}>
+						{`, ${status.person.role}`}
+					</Box>
 				</Typography>
 			)}
-			<Button variant="text" onClick={lock} sx={{ px: 1, flexShrink: 0 }}>
+			<Button
+				variant="text"
+				onClick={handOver.open}
+				aria-keyshortcuts={handOver.keys}
+				title={`Another person takes over (${handOver.keys})`}
+				sx={inHead}
+			>
+				Hand over
+				<Box
+					component="kbd"
+					aria-hidden
+					sx={{
+						ml: 0.75,
+						font: 'inherit',
+						[tight]: { display: 'none' },
+						[handheld]: { display: 'none' },
+					}}
+				>
+					{handOver.keys}
+				</Box>
+			</Button>
+			<Button variant="text" onClick={lock} sx={inHead}>
 				Lock
 			</Button>
 		</>
 	)
 }
-function Head({ status, ways, here, lock }: Pick<FrameProps, 'status' | 'ways' | 'here' | 'lock'>) {
+/** Who works here stays in sight while a page scrolls, where the line is one row. */
+const keepsInSight = { [oneRow]: { position: 'sticky', top: 0, zIndex: 5 } } as const
+
+function Head({
+	status,
+	ways,
+	here,
+	stays,
+	...working
+}: Pick<FrameProps, 'status' | 'ways' | 'here' | 'lock' | 'handOver'> & { stays: boolean }) {
 	const open = status?.state === 'open'
 	return (
 		<Box
@@ -178,6 +231,7 @@ function Head({ status, ways, here, lock }: Pick<FrameProps, 'status' | 'ways' |
 				borderTopColor: 'primary.main',
 				displayPrint: 'none',
 				containerType: 'inline-size',
+				...(stays && keepsInSight),
 			}}
 		>
 			<Box
@@ -194,7 +248,7 @@ function Head({ status, ways, here, lock }: Pick<FrameProps, 'status' | 'ways' |
 				<Names status={status} />
 				<Box sx={{ flexGrow: 1 }} />
 				{open && <Ways ways={ways} here={here} />}
-				{open && <Working status={status} lock={lock} />}
+				{open && <Working status={status} {...working} />}
 			</Box>
 		</Box>
 	)
@@ -241,7 +295,8 @@ function Foot({ version, fits }: { version: string | undefined; fits: boolean })
 		</Box>
 	)
 }
-export function Frame({ status, ways, here, lock, trouble, wide, fits, children }: FrameProps) {
+export function Frame({ trouble, wide, fits, children, ...head }: FrameProps) {
+	const { status } = head
 	return (
 		<Box
 			sx={{
@@ -250,11 +305,12 @@ export function Frame({ status, ways, here, lock, trouble, wide, fits, children 
 				minHeight: '100vh',
 				display: 'flex',
 				flexDirection: 'column',
-				'@media print': { display: 'block', minHeight: 0 },
+				containerType: 'inline-size',
+				'@media print': { display: 'block', minHeight: 0, containerType: 'normal' },
 			}}
 		>
 			<SkipToContent />
-			<Head status={status} ways={ways} here={here} lock={lock} />
+			<Head {...head} stays={!fits} />
 			<Box
 				component="main"
 				id="main"
@@ -265,6 +321,8 @@ export function Frame({ status, ways, here, lock, trouble, wide, fits, children 
 					flexGrow: 1,
 					py: fits ? 0 : 3,
 					containerType: 'inline-size',
+					// what sticks or is scrolled to stays below the line that stays
+					...(!fits && { [oneRow]: { '--frame-stays': '3rem' } }),
 					'@media print': { containerType: 'normal', maxWidth: 'none', p: 0 },
 				}}
 			>

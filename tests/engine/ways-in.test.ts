@@ -1,8 +1,8 @@
-/** What may be a passphrase and a PIN, and how failed tries are told. */
+/** What may be a passphrase and a PIN, and what the owner is told. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { gatherFailures } from '../../shared/desk/people/failures.ts'
 import { namesToGuess } from '../../shared/desk/people/names.ts'
+import { noticeKinds, noticesOf, tryKinds } from '../../shared/desk/people/notices.ts'
 import { easyPin } from '../../shared/desk/people/pin.ts'
 import { commonPins } from '../../shared/desk/people/pins.table.ts'
 import { weaknessOf } from '../../shared/desk/people/strength.ts'
@@ -109,24 +109,48 @@ describe('a PIN', () => {
 		for (const pin of ['2468', '7391', '8264']) expect(easyPin(pin)).toBeUndefined()
 	})
 })
-it('failed tries are told by kind and person, none lost, the latest first', () =>
-	fc.assert(
-		fc.property(
-			fc.array(
-				fc.record({
-					what: fc.constantFrom('unlock' as const, 'pin' as const, 'own-passphrase' as const),
-					whom: fc.constantFrom(undefined, 'A', 'B'),
-					at: fc.constantFrom('2027-01-20T09:00:00.000Z', '2027-01-21T09:00:00.000Z'),
-				}),
-			),
-			(tries) => {
-				const told = gatherFailures(tries)
-				expect(told.reduce((sum, { times }) => sum + times, 0)).toBe(tries.length)
-				expect(new Set(told.map(({ what, whom }) => `${what} ${whom}`)).size).toBe(told.length)
-				for (const { first, last } of told) expect(first <= last).toBe(true)
+const marks = fc.array(
+	fc.record({
+		seq: fc.integer({ min: 1, max: 60 }),
+		upTo: fc.integer({ min: 1, max: 60 }),
+		by: fc.constant('Owner'),
+		at: fc.constant('2027-01-22T09:00:00.000Z'),
+	}),
+	{ maxLength: 3 },
+)
+const happenings = fc.uniqueArray(
+	fc.record({
+		seq: fc.integer({ min: 1, max: 60 }),
+		what: fc.constantFrom(...noticeKinds),
+		whom: fc.constantFrom(undefined, 'A', 'B'),
+		by: fc.constantFrom(undefined, 'Owner'),
+		at: fc.constantFrom('2027-01-20T09:00:00.000Z', '2027-01-21T09:00:00.000Z'),
+	}),
+	{ selector: ({ seq }) => seq },
+)
+describe('notices', () => {
+	it('lose nothing: tries by kind and person, all else by itself, the latest first', () =>
+		fc.assert(
+			fc.property(happenings, marks, (all, seen) => {
+				const told = noticesOf(all, seen)
+				expect(told.reduce((sum, { times }) => sum + times, 0)).toBe(all.length)
+				for (const { what, times, first, last } of told) {
+					expect(first <= last).toBe(true)
+					if (!tryKinds.some((kind) => kind === what)) expect(times).toBe(1)
+				}
 				expect(told.map(({ last }) => last)).toEqual(
 					told.map(({ last }) => last).toSorted((a, b) => b.localeCompare(a)),
 				)
-			},
-		),
-	))
+			}),
+		))
+	it('are seen exactly where a mark covers them, and what came after it is new', () =>
+		fc.assert(
+			fc.property(happenings, marks, (all, seen) => {
+				const newest = Math.max(0, ...seen.map(({ upTo }) => upTo))
+				const unseen = noticesOf(all, seen)
+					.filter((notice) => !notice.seen)
+					.reduce((sum, { times }) => sum + times, 0)
+				expect(unseen).toBe(all.filter(({ seq }) => seq > newest).length)
+			}),
+		))
+})

@@ -28,8 +28,8 @@ const roleNow = async (app: Opened) => (await app.ask('session.status')).person?
 test('a PIN switches the person, and whoever took over works by their own role', async () => {
 	const { app, reception } = await withPins()
 	expect((await app.ask('session.people')).people).toEqual([
-		{ personId: 'owner', name: 'A. Example', role: 'owner' },
-		{ personId: reception, name: 'Invented reception', role: 'reception' },
+		{ personId: 'owner', name: 'A. Example', role: 'owner', hasPin: true },
+		{ personId: reception, name: 'Invented reception', role: 'reception', hasPin: true },
 	])
 	expect((await take(app, 'owner', pins.owner)).ok).toBe(true)
 	expect(await roleNow(app)).toBe('owner')
@@ -65,8 +65,9 @@ test('the passphrase of the person gives new tries, and the owner is told what w
 	app.clock.ms += 3_600_000
 	await app.refused('session.unlock', { passphrase: 'not these words' })
 	await app.ask('session.unlock', { passphrase })
-	const { told } = await app.ask('session.status')
-	expect(told.failures).toEqual([
+	const { notices, upTo } = await app.ask('notices.list')
+	const tries = notices.slice(0, 3)
+	expect(tries).toEqual([
 		{
 			what: 'unlock',
 			times: 1,
@@ -76,12 +77,14 @@ test('the passphrase of the person gives new tries, and the owner is told what w
 		{ what: 'pin', whom: 'Invented reception', times: 1, ...atNine },
 		{ what: 'pin', whom: 'A. Example', times: 5, ...atNine },
 	])
+	expect((await app.ask('session.status')).told.notices).toBe(notices.length)
 	await take(app, reception, pins.reception)
-	expect((await app.ask('session.status')).told?.failures).toBeUndefined()
+	expect((await app.ask('session.status')).told?.notices, 'the owner alone').toBeUndefined()
 	expect((await take(app, 'owner', pins.owner)).ok, 'the count of the owner is gone').toBe(true)
+	await app.ask('notices.seen', { upTo })
 	await app.ask('session.lock')
 	await app.ask('session.unlock', { passphrase })
-	expect((await app.ask('session.status')).told?.failures, 'told once').toBeUndefined()
+	expect((await app.ask('session.status')).told?.notices, 'told once').toBeUndefined()
 	app.close()
 })
 const atNine = { first: '2027-01-20T09:00:00.000Z', last: '2027-01-20T09:00:00.000Z' }
@@ -109,7 +112,7 @@ test.each(['0000', '1234', '4321', '1212', '1122', '1987', '2026', '2580', '1231
 		const refused = await app.refused('session.setPin', { passphrase, pin })
 		expect(refused.code).toBe('people.easy-pin')
 		expect(refused.problems?.[0]?.path).toBe('pin')
-		expect((await app.ask('session.people')).people).toEqual([])
+		expect((await app.ask('session.people')).people).toMatchObject([{ hasPin: false }])
 		app.close()
 	},
 )

@@ -38,6 +38,7 @@ function breaking(here: string) {
 		now,
 		demo: false,
 		version: '0',
+		room: () => undefined,
 		saveSettings: () => {},
 	}
 	return { store, fault, session: new Session(deps, memory) }

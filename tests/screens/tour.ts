@@ -71,6 +71,19 @@ const dueAnswering = async (page: Page) => {
 	await expect(page.getByRole('form', { name: /^Answer for/ })).toBeVisible()
 	await still(page)
 }
+const rights = async (page: Page) => {
+	await page.getByRole('button', { name: 'All that can be done, by role' }).press('Enter')
+	await expect(page.getByRole('table', { name: 'What each role sees and may do' })).toBeVisible()
+	await still(page)
+}
+const takingOff = async (page: Page) => {
+	await page
+		.getByRole('button', { name: /^Take .* off$/ })
+		.first()
+		.press('Enter')
+	await expect(page.getByRole('form', { name: /^Take .* off$/ })).toBeVisible()
+	await still(page)
+}
 const dueReferral = async (page: Page) => {
 	await page
 		.getByRole('button', { name: /^Write what came of it/ })
@@ -130,6 +143,11 @@ export async function tour(page: Page): Promise<Stop[]> {
 			await page.keyboard.press('Control+/')
 			await dialog(page)
 		}),
+		at('hand over', '#/players', async (page) => {
+			await page.keyboard.press('F2')
+			await dialog(page)
+			await expect(page.getByRole('radio').first()).toBeFocused()
+		}),
 		at('season', `#/season/${id}`),
 		at('consents', `#/consents/${id}`),
 		at('shelf', '#/shelf'),
@@ -145,9 +163,12 @@ export async function tour(page: Page): Promise<Stop[]> {
 		at('outreach', '#/outreach'),
 		at('squad', '#/squad'),
 		...(squads ? [at('squad board', `#/squad/${squads.squadId}`)] : []),
-		...['access', 'backups', 'after-restore', 'people', 'audit', 'retention', 'settings'].map(
-			(name) => at(`records ${name}`, `#/records/${name}`),
-		),
+		...[
+			...['access', 'notices', 'backups', 'after-restore', 'people', 'audit', 'retention'],
+			'settings',
+		].map((name) => at(`records ${name}`, `#/records/${name}`)),
+		at('records rights', '#/records/people', rights),
+		at('records taking off', '#/records/people', takingOff),
 		...['letterhead', 'protocol', 'records', 'look'].map((name) =>
 			at(`settings ${name}`, `#/settings/${name}`),
 		),

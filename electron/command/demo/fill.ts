@@ -23,6 +23,9 @@ async function setUp(ask: Ask, { clinic, rooms, shelf }: Scenario): Promise<void
 	await ask('session.confirmRecoveryKey', { groups })
 	await ask('shelf.save', { shelf })
 	for (const person of rooms.people) await ask('people.save', person)
+	// the owner knows whom they took on
+	const { upTo } = await ask('notices.list', {})
+	await ask('notices.seen', { upTo })
 }
 /** One pack that is away. @param dataFolder where its file is left */
 const packEntry = (ask: Ask, known: Known, { rooms }: Scenario, dataFolder: string): Entry => ({

@@ -5,8 +5,10 @@ import type { Memory } from '../records/memory.ts'
 import { checkConsent, listConsents, recordConsent, withdrawConsent } from './consents.ts'
 import { changeDataKey } from './data-key.ts'
 import { handOver, whoTakesOver } from './hand-over.ts'
+import { type LeavingNeeds, whatLeaves } from './leaving.ts'
 import { changePassphrase, ownPassphrase, setPin, stillAtWork } from './own-secrets.ts'
 import { listPeople, retirePerson, savePerson } from './people.ts'
+import { listRights } from './rights.ts'
 import type { Session } from './session.ts'
 
 /**
@@ -14,7 +16,7 @@ import type { Session } from './session.ts'
  * @param opened what is done behind the person's work once the records were unlocked
  */
 export const peopleCalls = (
-	memory: Pick<Memory, 'clinic' | 'people'>,
+	memory: LeavingNeeds,
 	deps: Deps,
 	session: Session,
 	opened: () => void,
@@ -49,8 +51,12 @@ export const peopleCalls = (
 		'session.moveHere': (input) => moveHere(deps, input),
 		'people.list': () => listPeople(memory, deps, session),
 		'people.save': (input) => savePerson(memory, deps, session, input),
+		'people.leaving': (input) => whatLeaves(memory, deps, input),
 		'people.retire': (input) => retirePerson(memory, deps, session, input),
 		'people.changeDataKey': () => changeDataKey(memory, deps, session),
+		'people.rights': () => listRights(),
+		'notices.list': () => session.notices.list(),
+		'notices.seen': (input) => session.notices.seen(input),
 	}) satisfies Partial<Handlers>
 
 /** The calls about consents of players. */

@@ -6,9 +6,9 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { changeKeyWithSecret } from './data-key.ts'
-import { aimedAt, triedAs } from './failures.ts'
 import { keepPerson } from './keep-person.ts'
 import type { PersonEntry } from './memory.ts'
+import { aimedAt, ofStaff, triedAs } from './notices.ts'
 import { digestOfPin } from './pin-digests.ts'
 import type { Session } from './session.ts'
 import { refuseWeak } from './weak.ts'
@@ -100,7 +100,7 @@ export async function changePassphrase(
 		changeKeyWithSecret(deps.store)
 		deps.store.audit({
 			function: 'update',
-			objectRef: aimedAt(person.personId),
+			objectRef: ofStaff(person.personId),
 			purpose: 'passphrase changed',
 		})
 	}

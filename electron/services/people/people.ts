@@ -10,10 +10,12 @@ import { needPrintable } from '../records/on-paper.ts'
 import { Refusal } from '../records/refusal.ts'
 import { changeKeyWithPerson, changeKeyWithSecret, needNewPassphrase } from './data-key.ts'
 import { keepPerson } from './keep-person.ts'
+import { handOutbox } from './leaving.ts'
+import { noticedAs, ofStaff } from './notices.ts'
 import { givePassphrase } from './own-secrets.ts'
 import type { Session } from './session.ts'
 
-type Here = Pick<Memory, 'clinic' | 'people'>
+type Here = Pick<Memory, 'clinic' | 'outbox' | 'people' | 'players'>
 
 export function listPeople(
 	{ people }: Here,
@@ -108,35 +110,44 @@ export async function savePerson(
 				session.passphraseDue(slot, 'given')
 				if (known) changeKeyWithSecret(deps.store)
 				keepEntry()
+				tellOwner(deps, id, known ? 'passphrase-given' : 'person-added')
 			},
 		})
 	return { personId: id }
+}
+/** A row by which the owner hears of it, whoever sat at the owner's session. */
+function tellOwner({ store }: Deps, personId: string, what: keyof typeof noticedAs): void {
+	store.audit({ function: 'update', objectRef: ofStaff(personId), purpose: noticedAs[what] })
 }
 /**
  * Takes a person's slot and changes the key of the records, in one transaction: what they copied
  * before opens nothing that is written from now on.
  */
 export function retirePerson(
-	{ people }: Here,
+	here: Here,
 	deps: Deps,
 	session: Session,
-	{ personId }: InputOf<'people.retire'>,
+	{ personId, outboxTo }: InputOf<'people.retire'>,
 ): OutputOf<'people.retire'> {
+	const { people } = here
 	const known = people.byId.get(personId)
 	if (!known?.active)
 		throw new Refusal('people.unknown', 'This person is not in the list, or was taken off already.')
 	if (known.slot === ownerSlot)
 		throw new Refusal('people.owner-stays', 'The owner cannot be taken off.')
-	const changed = deps.store.together(() => {
+	const { changed, handedOver } = deps.store.together(() => {
+		const handed = outboxTo === undefined ? 0 : handOutbox(here, deps, known, outboxTo)
 		deps.store.dropSlot(known.slot)
 		session.pinTries.forget(personId)
 		session.passphraseDue(known.slot, undefined)
 		const isChanged = changeKeyWithPerson(deps, session)
 		keepPerson(deps, { ...known, active: false, pin: undefined })
-		return isChanged
+		tellOwner(deps, personId, 'person-off')
+		return { changed: isChanged, handedOver: handed || undefined }
 	})
 	return present({
 		keyNotChanged: !changed || undefined,
 		needNewPassphrase: changed ? needNewPassphrase({ people }, deps) : undefined,
+		handedOver,
 	})
 }

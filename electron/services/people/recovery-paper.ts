@@ -6,6 +6,7 @@
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 import { changeKeyWithSecret } from './data-key.ts'
+import { issuedAndConfirmed, noticedAs } from './notices.ts'
 import { recoveryNote } from './sealed-notes.ts'
 
 const groupsOf = (printed: string): string[] => printed.split('-')
@@ -64,7 +65,7 @@ export class RecoveryPaper {
 				confirm()
 				changeKeyWithSecret(this.#store)
 				this.noteUnconfirmed()
-				this.#audit('recovery key issued')
+				this.#audit(noticedAs['recovery-key-issued'])
 			})
 			this.#shown = { printed }
 		}
@@ -99,7 +100,7 @@ export class RecoveryPaper {
 				changeKeyWithSecret(this.#store)
 			}
 			recoveryNote.write(this.#store, { state: 'confirmed' })
-			this.#audit(shown.putInPlace ? 'recovery key issued and confirmed' : 'recovery key confirmed')
+			this.#audit(shown.putInPlace ? issuedAndConfirmed : 'recovery key confirmed')
 		})
 		this.#shown = { printed: shown.printed }
 	}

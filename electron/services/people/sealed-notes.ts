@@ -41,5 +41,13 @@ export const duePassphrases = sealedNote(
 	'passphrases-due',
 	z.record(z.string(), z.enum(['given', 'weak'])),
 )
+/**
+ * What the owner was told of: the newest backup that was late, '' where there was none, null where
+ * none was late; and whether the disk was nearly full.
+ */
+export const toldOfRoom = sealedNote(
+	'told-of-room',
+	z.strictObject({ late: z.string().nullable(), isFull: z.boolean() }),
+)
 /** Since when the key of the records waits to be changed, as somebody left; null where it does not. */
 export const keyChangeDue = sealedNote('key-change-due', z.iso.datetime().nullable())

@@ -1,6 +1,5 @@
 /** Whether the records are open, and who is at work: setting up, unlocking, locking. */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
-import type { Failure } from '../../../shared/desk/people/failures.ts'
 import { namesToGuess } from '../../../shared/desk/people/names.ts'
 import { idleMs } from '../../../shared/desk/records/settings.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
@@ -15,8 +14,8 @@ import { ensureOwner } from '../records/load.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { changeKeyWithSecret } from './data-key.ts'
-import { failuresSinceOwner, triedAs } from './failures.ts'
 import type { PersonEntry, PersonValue } from './memory.ts'
+import { Notices, noticedAs, triedAs } from './notices.ts'
 import { namesHere } from './own-secrets.ts'
 import { PinTries } from './pin-tries.ts'
 import { RecoveryPaper } from './recovery-paper.ts'
@@ -32,9 +31,8 @@ export class Session {
 	readonly tries: Tries
 	readonly pinTries: PinTries
 	readonly paper: RecoveryPaper
+	readonly notices: Notices
 	#aliveAt = 0
-	/** failed tries before the owner came, as long as the owner is at work */
-	#failures: readonly Failure[] = []
 	/** why the last unlocking was stopped though the secret was right */
 	#stopped = ''
 	constructor(deps: Deps, memory: Memory) {
@@ -45,6 +43,7 @@ export class Session {
 			memory.people.all().map(({ personId }) => personId),
 		)
 		this.paper = new RecoveryPaper(deps)
+		this.notices = new Notices(deps, memory.people)
 	}
 
 	/** Open means that somebody is at work: a call would be answered. */
@@ -87,7 +86,7 @@ export class Session {
 			recoveryKeyUnconfirmed: (isOwner && this.paper.isUnconfirmed) || undefined,
 			keyChangeDue: (isOwner && this.#isKeyChangeDue()) || undefined,
 			alarms: (isOwner && store.alarms().length > 0) || undefined,
-			failures: isOwner && this.#failures.length > 0 ? [...this.#failures] : undefined,
+			notices: (isOwner && this.notices.unseen()) || undefined,
 		})
 		return Object.keys(told).length > 0 ? told : undefined
 	}
@@ -160,6 +159,11 @@ export class Session {
 		)
 		store.together(() => {
 			this.paper.wasUsed()
+			store.audit({
+				function: 'update',
+				objectRef: 'recovery-key',
+				purpose: noticedAs['recovery-key-used'],
+			})
 			changeKeyWithSecret(store)
 		})
 		// the names stand in the records, which were locked until now
@@ -194,7 +198,7 @@ export class Session {
 	#shut(): void {
 		this.#deps.store.lock()
 		this.#memory.clear()
-		this.#failures = []
+		this.notices.forget()
 		this.paper.forget()
 	}
 	alive(): Record<string, never> {
@@ -257,13 +261,9 @@ export class Session {
 			/* stays counted */
 		}
 	}
-	/** A person is at work from now on; the owner hears of tries that failed meanwhile. */
+	/** A person is at work from now on. */
 	begins(person: PersonEntry): void {
-		const { store } = this.#deps
-		const { people } = this.#memory
-		this.#failures =
-			person.role === 'owner' ? failuresSinceOwner(store, people, person.personId) : []
-		people.atWork = person
+		this.#memory.people.atWork = person
 		this.alive()
 	}
 	async #try(open: () => Promise<string>, wrong: string): Promise<Record<string, never>> {

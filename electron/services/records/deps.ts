@@ -33,5 +33,7 @@ export interface Deps extends Keeper, Opener {
 	now: () => Date
 	demo: boolean
 	version: string
+	/** bytes that are free where the records lie, and those of the records; undefined where not told */
+	room: () => { free: number; records: number } | undefined
 	saveSettings: (settings: Settings) => void
 }

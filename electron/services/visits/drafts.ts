@@ -9,6 +9,7 @@ import type { OpenDraft } from './memory.ts'
 import { hasNote } from './notes.ts'
 import type { OtherWindow } from './presence.ts'
 import { putDraft, revisionOf } from './put-draft.ts'
+import type { Typists } from './typists.ts'
 import { earlierVisits, latest } from './visits.ts'
 
 /** The draft of a player that is open, or a new one. */
@@ -69,18 +70,24 @@ function opensHere(
 	if (window !== undefined) drafts.presence.looks(draftId, { window, personId, by, at })
 	return drafts.presence.others(draftId, window, at)
 }
-/**
- * The entries of a draft, for lists: undefined where it is not on the disk, or cannot be read. Who
- * opens it is told why.
- */
-export function storedContent(deps: Deps, draftId: string): DraftContent | undefined {
+/** A draft, for lists: undefined where it is not on the disk, or cannot be read. */
+function storedDraft(deps: Deps, draftId: string): KeptDraft | undefined {
 	try {
-		return openKeptDraft(deps, draftId)?.content
+		return openKeptDraft(deps, draftId)
 	} catch (error) {
 		if (error instanceof Refusal) return undefined
 		throw error
 	}
 }
+/**
+ * The entries of a draft, for lists: undefined where it is not on the disk, or cannot be read. Who
+ * opens it is told why.
+ */
+export const storedContent = (deps: Deps, draftId: string): DraftContent | undefined =>
+	storedDraft(deps, draftId)?.content
+/** Who typed what into a draft, as far as that is known. */
+export const storedTypists = (deps: Deps, draftId: string): Typists | undefined =>
+	storedDraft(deps, draftId)?.value.typists
 /** @throws Refusal where the draft is not on the disk any more, or cannot be read */
 export function needDraft(deps: Deps, draftId: string): KeptDraft {
 	const draft = openKeptDraft(deps, draftId)

@@ -32,6 +32,12 @@ export function withTypist(
 		all.sort(([, one], [, other]) => (one.at < other.at ? 1 : -1)).slice(0, mostKept),
 	)
 }
+/** The id of who typed into a draft last; undefined where that is not known. */
+export const lastTypist = (typists: Typists = {}): string | undefined =>
+	Object.values(typists).reduce<Typist | undefined>(
+		(last, one) => (last && last.at > one.at ? last : one),
+		undefined,
+	)?.by
 /** Who typed the entry last, or what stands below it; undefined where that is not known. */
 export function typistOf(typists: Typists = {}, keys: readonly string[]): Typist | undefined {
 	const path = pathOf(keys)

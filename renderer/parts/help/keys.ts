@@ -8,6 +8,7 @@ export const keySheet: readonly {
 		keys: [
 			['Ctrl+K', 'Command palette: steps, players, their visits, season, shelf, settings'],
 			['Ctrl+/', 'This sheet'],
+			['F2', 'Hand over: another person takes over by PIN or passphrase; drafts are saved first'],
 			['Ctrl+Shift+L', 'Lock'],
 			['F1', 'Help for the field in focus, or the help pages'],
 		],

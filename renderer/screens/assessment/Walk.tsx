@@ -7,6 +7,7 @@ import { openProtocol, type ProtocolFile } from '../../../shared/engine/protocol
 import type { Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { Lacking } from '../../parts/Lacking.tsx'
 import { PasteBlock, PasteDialog } from '../../parts/PasteDialog.tsx'
+import { keepsItself } from '../../parts/typedHere.ts'
 import { AlsoOpen } from './AlsoOpen.tsx'
 import { lacksOf } from './missingWords.ts'
 import { broad, narrow } from './narrow.ts'
@@ -88,7 +89,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	const props: StepProps = { draft, change, assessment, earlier, draftId, playerId, ...saves, goTo }
 	const result = { step, draft, assessment, trouble, visit, earlier, goTo, ...help }
 	return (
-		<Box sx={frame}>
+		<Box sx={frame} {...keepsItself}>
 			<WalkHead {...{ open, assessment, steps, step, signed, goTo }} />
 			<Lacking says={open.lacking} />
 			<AlsoOpen open={open} />

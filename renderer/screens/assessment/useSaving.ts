@@ -1,6 +1,7 @@
 /** Keeps the open draft with the host: saved as it is typed, looked at while it is on screen. */
 import { useCallback, useEffect, useState, useSyncExternalStore } from 'react'
 import { call, tell } from '../../host.ts'
+import { useKeeping } from '../../parts/typedHere.ts'
 import { DraftKeeper } from './draftKeeper.ts'
 import { underHand } from './underHand.ts'
 
@@ -83,6 +84,8 @@ export function useSaving() {
 	const [keeper] = useState(newKeeper)
 	const view = useSyncExternalStore(keeper.subscribe, () => keeper.view)
 	const saveNow = useCallback(() => keeper.save(), [keeper])
+	const [kept] = useState(() => ({ keep: () => keeper.save(), end: () => keeper.close() }))
+	useKeeping(kept)
 	useLooking(keeper)
 	useLeaving(keeper, saveNow)
 	return { keeper, view, saveNow }

@@ -7,6 +7,7 @@ import { languageNames } from '../../../shared/engine/words/en/languages.ts'
 import { clinicProtocol, loadProtocol } from '../../parts/clinicProtocol.ts'
 import { timeInWords, today } from '../../parts/dates.ts'
 import { Field, Sheet, Trouble } from '../../parts/form.tsx'
+import { keepsItself } from '../../parts/typedHere.ts'
 import { walkByEnter } from '../../parts/walkByEnter.ts'
 import { useReading } from '../../query.ts'
 import { guardianPaths, isLanguage, personPaths, titleOf, twicePaths } from './details.ts'
@@ -81,6 +82,7 @@ export function DetailsForm({ typed, isNew, takesFocus, since, save, close }: De
 	)
 	return (
 		<Stack
+			{...keepsItself}
 			component="form"
 			noValidate
 			aria-label={isNew ? 'Details of a new player' : 'Details of the player'}

@@ -2,6 +2,7 @@
 import { useEffect, useMemo, useState } from 'react'
 import { today } from '../../parts/dates.ts'
 import { byField } from '../../parts/form.tsx'
+import { useKeeping } from '../../parts/typedHere.ts'
 import { change } from '../../query.ts'
 import {
 	entryProblems,
@@ -91,6 +92,13 @@ function useTyped(of: FormOf, held: Form, before: Form) {
 			}),
 	}
 }
+/** Rejects where the host refused to keep what was typed. */
+const keepsDetails = {
+	keep: async () => {
+		await allKept()
+		if (!isAllKept()) throw new Error('The details of the player are on this screen only.')
+	},
+}
 /** @param player as it stands on record; undefined for a new one */
 export function usePlayerForm(
 	of: FormOf,
@@ -105,6 +113,7 @@ export function usePlayerForm(
 	const [says, setSays] = useState('')
 	const [busy, setBusy] = useState(false)
 	useLeaveGuard()
+	useKeeping(keepsDetails)
 	const form = { ...held, ...typed }
 	const refuse = (problems: Form, words = '') => {
 		setRefusedAt(problems)

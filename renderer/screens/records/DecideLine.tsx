@@ -3,6 +3,8 @@ import { Box, Button } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { Field, Form } from '../../parts/form.tsx'
+import { NewPassphrase } from '../../parts/NewSecret.tsx'
+import { notTyped, passphraseProblems, type TwiceProblems } from '../../parts/secrets.ts'
 
 type Line = OutputOf<'backups.cameBack'>['lists'][number]['lines'][number]
 type Choice = Line['choices'][number]['choice']
@@ -19,12 +21,16 @@ export function DecideLine({
 	close: () => void
 }) {
 	const [says, setSays] = useState(choices[0]?.says ?? '')
-	const [passphrase, setPassphrase] = useState('')
+	const [typed, setTyped] = useState(notTyped)
+	const [wrong, setWrong] = useState<TwiceProblems>({})
 	const chosen = choices.find((choice) => choice.says === says)
 	const submit = () => {
 		if (!chosen) return
 		const { choice, asksPassphrase } = chosen
-		decide({ lineId, choice, ...(asksPassphrase && { passphrase }) })
+		const problems = asksPassphrase ? passphraseProblems('New passphrase', typed) : {}
+		setWrong(problems)
+		if (problems.once !== undefined || problems.again !== undefined) return
+		decide({ lineId, choice, ...(asksPassphrase && { passphrase: typed.once }) })
 	}
 	return (
 		<Form sx={{ display: 'grid', gap: 2, minWidth: 300 }} submit={submit}>
@@ -35,20 +41,19 @@ export function DecideLine({
 				options={choices.map((choice) => choice.says)}
 			/>
 			{chosen?.asksPassphrase && (
-				<Field
-					label="New passphrase"
-					type="password"
-					autoComplete="new-password"
-					value={passphrase}
-					set={setPassphrase}
-					hint="The person changes it at the first unlock."
+				<NewPassphrase
+					title="New passphrase"
+					typed={typed}
+					put={setTyped}
+					wrong={wrong}
+					also="the person changes it at the first unlock"
 				/>
 			)}
 			<Box sx={{ display: 'flex', gap: 1 }}>
 				<Button
 					type="submit"
 					variant="contained"
-					disabled={busy || !chosen || (chosen.asksPassphrase && !passphrase)}
+					disabled={busy || !chosen || (chosen.asksPassphrase && !typed.once)}
 				>
 					Decide this
 				</Button>

@@ -1,9 +1,8 @@
-/** My passphrase and PIN, the recovery key of the owner, and handing this PC over. */
+/** My passphrase and PIN, and the recovery key of the owner. */
 import { useState } from 'react'
 import { Outcome } from '../../parts/form.tsx'
 import { RecoveryKey } from '../../parts/RecoveryKey.tsx'
 import { change, useHostAction } from '../../query.ts'
-import { HandOver } from './HandOver.tsx'
 import { IssueRecoveryKey } from './IssueRecoveryKey.tsx'
 import { OwnPassphrase, OwnPin } from './OwnSecrets.tsx'
 
@@ -22,7 +21,6 @@ export function MyAccess({ owner, clinicName }: { owner: boolean; clinicName: st
 	return (
 		<>
 			<Outcome of={action} />
-			<HandOver action={action} />
 			<OwnPassphrase action={action} />
 			<OwnPin action={action} />
 			{owner && <IssueRecoveryKey action={action} issued={setRecoveryKey} />}

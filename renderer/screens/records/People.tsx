@@ -9,6 +9,7 @@ import { useHost, useHostAction } from '../../query.ts'
 import { AddPerson } from './AddPerson.tsx'
 import { ChangeKey } from './ChangeKey.tsx'
 import { GivePassphrase } from './GivePassphrase.tsx'
+import { Rights } from './Rights.tsx'
 import { TakeOff } from './TakeOff.tsx'
 
 export type Person = OutputOf<'people.list'>['people'][number]
@@ -107,6 +108,7 @@ export function People() {
 							/>
 						)}
 						<AddPerson names={names} />
+						<Rights />
 						<ChangeKey />
 					</>
 				)

@@ -1,16 +1,8 @@
-import { Box, Typography } from '@mui/material'
-import type { OutputOf } from '../../../shared/contract.ts'
+import { Box } from '@mui/material'
 import { Way } from '../../parts/panels.tsx'
 
-type Person = OutputOf<'session.status'>['person']
-/** Under the lists and the player: the way to the records room, and who works here. */
-export function RecordsWays({
-	person,
-	playerId,
-}: {
-	person: Person
-	playerId: string | undefined
-}) {
+/** Under the lists and the player: the way to the records room. */
+export function RecordsWays({ playerId }: { playerId: string | undefined }) {
 	return (
 		<Box
 			component="nav"
@@ -24,13 +16,8 @@ export function RecordsWays({
 				displayPrint: 'none',
 			}}
 		>
-			{person && (
-				<Typography variant="body2" color="textSecondary">
-					{person.name} works here ({person.role}).
-				</Typography>
-			)}
 			{playerId && <Way to={`#/consents/${playerId}`}>Consents of this player</Way>}
-			<Way to="#/records/access">Hand over</Way>
+			<Way to="#/records/access">My access</Way>
 			<Way to="#/records/backups">Backups and records</Way>
 		</Box>
 	)

@@ -5,6 +5,7 @@ import { AfterRestore } from './AfterRestore.tsx'
 import { Audit } from './Audit.tsx'
 import { Backups } from './Backups.tsx'
 import { MyAccess } from './MyAccess.tsx'
+import { Notices } from './Notices.tsx'
 import { People } from './People.tsx'
 import { Retention } from './Retention.tsx'
 import { RecordsSettings } from './Settings.tsx'
@@ -13,6 +14,7 @@ type Person = OutputOf<'session.status'>['person']
 /** Page, its name, and whether only the owner sees it (the host refuses the others anyway). */
 const pages = [
 	['access', 'My access', false],
+	['notices', 'Notices', true],
 	['backups', 'Backups', false],
 	['after-restore', 'After the restore', true],
 	['people', 'People', true],
@@ -46,6 +48,7 @@ export function Records({
 			}}
 		>
 			{now === 'access' && <MyAccess owner={owner} clinicName={clinicName} />}
+			{now === 'notices' && <Notices />}
 			{now === 'backups' && <Backups owner={owner} />}
 			{now === 'after-restore' && <AfterRestore />}
 			{now === 'people' && <People />}

@@ -4,6 +4,7 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import type { Season } from '../../../shared/engine/visit/visit.ts'
 import { call } from '../../host.ts'
+import { useKeeping } from '../../parts/typedHere.ts'
 import { withIds } from './edits.ts'
 import type { Told } from './useTold.ts'
 
@@ -30,6 +31,8 @@ export function useSeasonEdits({ playerId, opened, again, told }: Editing) {
 	const [history, setHistory] = useState<readonly Season[]>([])
 	const saved = useRef(held)
 	const saving = useRef(Promise.resolve())
+	const [kept] = useState(() => ({ keep: () => saving.current }))
+	useKeeping(kept)
 	// planned anew, or refused: what the host has takes the place of what is on screen
 	useEffect(() => {
 		saved.current = heldOf(opened)

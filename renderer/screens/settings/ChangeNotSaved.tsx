@@ -71,7 +71,7 @@ export function ChangeNotSaved({
 			sx={{
 				p: 2,
 				position: 'sticky',
-				top: 8,
+				top: 'calc(var(--frame-stays, 0rem) + 8px)',
 				zIndex: 2,
 				borderColor: 'primary.main',
 				borderWidth: 2,

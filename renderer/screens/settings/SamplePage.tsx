@@ -56,8 +56,8 @@ export function SamplePage({
 			tabIndex={0}
 			sx={{
 				position: { lg: 'sticky' },
-				top: 8,
-				maxHeight: { lg: 'calc(100vh - 16px)' },
+				top: 'calc(var(--frame-stays, 0rem) + 8px)',
+				maxHeight: { lg: 'calc(100vh - var(--frame-stays, 0rem) - 16px)' },
 				overflow: 'auto',
 			}}
 		>

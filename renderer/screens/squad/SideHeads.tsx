@@ -27,7 +27,13 @@ export function SideHeads() {
 	return (
 		<Box
 			aria-hidden
-			sx={{ position: 'sticky', top: 0, zIndex: 2, bgcolor: 'background.default', py: 0.5 }}
+			sx={{
+				position: 'sticky',
+				top: 'var(--frame-stays, 0rem)',
+				zIndex: 2,
+				bgcolor: 'background.default',
+				py: 0.5,
+			}}
 		>
 			<RowColumns label={null} two>
 				{sides.map((side) => (

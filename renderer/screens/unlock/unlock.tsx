@@ -89,6 +89,15 @@ function Fields({ typed, by, put }: Pick<ReturnType<typeof useUnlocking>, 'typed
 		</>
 	)
 }
+/** Said where it is needed: nobody can read a help page while the records are locked. */
+function Forgotten() {
+	return (
+		<Typography variant="body2" color="textSecondary">
+			Forgotten your passphrase? The owner gives you a new one under Records, People, and you choose
+			your own when you unlock with it. An owner who forgot it uses the printed recovery key.
+		</Typography>
+	)
+}
 export function Unlock({ clinicName }: { clinicName?: string | undefined }) {
 	const { unlock, takeOtherWay, busy, says, by, ...fields } = useUnlocking()
 	return (
@@ -117,6 +126,7 @@ export function Unlock({ clinicName }: { clinicName?: string | undefined }) {
 					Unlock
 				</Button>
 				<Button onClick={takeOtherWay}>{ways[by].other}</Button>
+				{by === 'passphrase' && <Forgotten />}
 			</Stack>
 		</Paper>
 	)

@@ -5,7 +5,7 @@ import { personSchema, staffRoles } from '../records/people.ts'
 import { anyone, call, owners, staff } from '../workplace/call.ts'
 import { leastPassphrase } from '../workplace/passphrase.ts'
 import { filePath, id, nothing, reason, secret } from '../workplace/shapes.ts'
-import { failureSchema } from './failures.ts'
+import { noticeSchema } from './notices.ts'
 
 /** What who works here should know of the ways in; the screens word it. */
 const toldSchema = z.strictObject({
@@ -17,8 +17,8 @@ const toldSchema = z.strictObject({
 	keyChangeDue: z.boolean().optional(),
 	/** for the owner: something was found wrong with the records, and nobody has looked into it yet */
 	alarms: z.boolean().optional(),
-	/** for the owner: failed tries since the owner last unlocked */
-	failures: z.array(failureSchema).optional(),
+	/** for the owner: so many notices that nobody has marked as seen */
+	notices: z.int().min(1).optional(),
 })
 /** Names of those whose passphrase opens nothing that is written from now on. */
 const needNewPassphrase = z.array(z.string()).optional()
@@ -57,15 +57,37 @@ export const peopleCalls = {
 	'session.lock': call(nothing, nothing, staff),
 	/** A key was pressed or the mouse moved: the records stay open. */
 	'session.alive': call(nothing, nothing, staff),
-	/** Those who can take over at this PC by PIN. */
+	/** Those who can take over at this PC, by PIN or by their passphrase. */
 	'session.people': call(
 		nothing,
 		z.strictObject({
-			people: z.array(z.strictObject({ personId: id, name: z.string(), role: z.enum(staffRoles) })),
+			people: z.array(
+				z.strictObject({
+					personId: id,
+					name: z.string(),
+					role: z.enum(staffRoles),
+					/** a PIN opens, within the tries that are left for it */
+					hasPin: z.boolean(),
+				}),
+			),
 		}),
 		staff,
 	),
-	'session.switch': call(z.strictObject({ personId: id, pin: z.string().max(20) }), nothing, staff),
+	/** Hands over at this PC: by the PIN of who comes, or by their passphrase. */
+	'session.switch': call(
+		z
+			.strictObject({
+				personId: id,
+				pin: z.string().max(20).optional(),
+				passphrase: z.string().max(200).optional(),
+			})
+			.refine(({ pin, passphrase }) => (pin === undefined) !== (passphrase === undefined), {
+				path: ['pin'],
+				message: 'given both or neither, allowed: the PIN, or in its place the passphrase',
+			}),
+		nothing,
+		staff,
+	),
 	'session.changePassphrase': call(
 		z.strictObject({ old: z.string().max(200), passphrase: secret }),
 		nothing,
@@ -113,15 +135,68 @@ export const peopleCalls = {
 		z.strictObject({ personId: id }),
 		owners,
 	),
+	/** What a person would leave behind, asked before they are taken off. */
+	'people.leaving': call(
+		z.strictObject({ personId: id }),
+		z.strictObject({
+			/** open drafts in which they typed last */
+			drafts: z.int().min(0),
+			/** visits that they signed as a student and nobody has countersigned */
+			theirsToCountersign: z.int().min(0),
+			/** visits of students that wait for any clinician, where this one is a clinician */
+			waitForAny: z.int().min(0),
+			/** documents in the outbox that are theirs to look at */
+			outbox: z.int().min(0),
+			/** players who are due, and whose last visit they signed */
+			recall: z.int().min(0),
+			/** who may look after the documents in their place */
+			takers: z.array(z.strictObject({ personId: id, name: z.string() })),
+		}),
+		owners,
+	),
 	/**
 	 * Takes a person's passphrase away and changes the key of the records; what they did stays in the
 	 * records. `keyNotChanged`: the recovery key is of an earlier version and must be printed anew first.
 	 */
 	'people.retire': call(
-		z.strictObject({ personId: id, reason }),
-		z.strictObject({ keyNotChanged: z.boolean().optional(), needNewPassphrase }),
+		z.strictObject({
+			personId: id,
+			reason,
+			/** who looks after their documents in the outbox from now on */
+			outboxTo: id.optional(),
+		}),
+		z.strictObject({
+			keyNotChanged: z.boolean().optional(),
+			needNewPassphrase,
+			/** documents that another person looks after now */
+			handedOver: z.int().min(1).optional(),
+		}),
 		owners,
 	),
+	/** What each role sees and may do, made of the rights of this contract. */
+	'people.rights': call(
+		nothing,
+		z.strictObject({
+			rows: z.array(
+				z.strictObject({
+					area: z.string(),
+					does: z.string(),
+					who: z.array(z.enum(staffRoles)),
+					/** what of it a role is not told though it may ask */
+					but: z.array(z.strictObject({ role: z.enum(staffRoles), says: z.string() })),
+				}),
+			),
+		}),
+		owners,
+	),
+	/** What the owner should hear of, newest first; nothing of a patient in it. */
+	'notices.list': call(
+		nothing,
+		z.strictObject({ notices: z.array(noticeSchema), upTo: z.int().min(0) }),
+		owners,
+	),
+	/** The owner has read all up to a row of the trail: who and when stands in the trail. */
+	'notices.seen': call(z.strictObject({ upTo: z.int().min(1) }), nothing, owners),
 	/** New records are sealed by a new key; what stands is not sealed anew. */
 	'people.changeDataKey': call(nothing, z.strictObject({ needNewPassphrase }), owners),
 } as const
