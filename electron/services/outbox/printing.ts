@@ -89,6 +89,6 @@ function printLeft(memory: OutboxNeeds, deps: Deps, item: OutboxItem, paper: Out
 	const says = `Printed for ${forWhom(paper)}: it counts as handed over on paper.`
 	deps.store.together(() => {
 		putItem(memory, deps, noted(item, at, by, says), 'print')
-		recordSending(memory, deps, { ...paper, channel: 'hand-over' })
+		recordSending(memory, deps, { ...paper, channel: 'hand-over' }, true)
 	})
 }

@@ -91,6 +91,8 @@ function unsentOf(
 		return { ...visit, cannot: error.message, offers: [] }
 	}
 }
+const noServer = 'No mail server is set. Choose the draft for the mail program, print or hand over.'
+
 /** What each person on the record may be given of a visit. */
 function offersOf(
 	memory: OutboxNeeds,
@@ -117,10 +119,12 @@ function offerOf(
 	{ playerId, recipient, kind }: { playerId: string; recipient: Recipient; kind: PageKind },
 ): Omit<Offer, 'isProposed'> {
 	const delivery = { playerId, recipient, kind }
-	const ways = channels.filter((channel) => channel !== 'smtp' || mailWay(memory) === 'smtp')
 	const cannot: Offer['cannot'] = {}
-	for (const channel of ways) {
-		const says = inTheWay(memory, deps, { ...delivery, channel })
+	for (const channel of channels) {
+		const says =
+			channel === 'smtp' && mailWay(memory) !== 'smtp'
+				? noServer
+				: inTheWay(memory, deps, { ...delivery, channel })
 		if (says !== undefined) cannot[channel] = says
 	}
 	const { phone: _, ...shown } = recipient

@@ -1,23 +1,39 @@
 /** The rows of the queue. */
-import { Box, Button, Link, Typography } from '@mui/material'
+import { Box, Button, Checkbox, Link, Typography } from '@mui/material'
 import { navigate } from 'wouter/use-hash-location'
 import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
 import { channelWords, kindWords, type OutboxState } from '../../../shared/desk/outbox/item.ts'
 import { dayInWords } from '../../parts/dates.ts'
 import { Empty } from '../../parts/Page.tsx'
-import { Rows, timeWords } from '../../parts/panels.tsx'
+import { Rows, ticks, timeWords } from '../../parts/panels.tsx'
+import { type Choice, pressed } from './choosing.ts'
 import { firstFilter } from './filters.ts'
 import { StateChip } from './StateChip.tsx'
 
-const heads = ['Number', 'Player', 'Document', 'Recipient', 'Way', 'State', 'Owner', 'Due', 'Age']
+const heads = [
+	ticks,
+	'Number',
+	'Player',
+	'Document',
+	'Recipient',
+	'Way',
+	'State',
+	'Owner',
+	'Due',
+	'Age',
+]
 interface QueueRowsProps {
 	items: readonly OutboxView[]
 	/** the title of the part of the queue that is shown */
 	filter: string
 	/** words are looked for */
 	isFound: boolean
+	choice: Choice
+	choose: (choice: Choice) => void
 }
-export function QueueRows({ items, filter, isFound }: QueueRowsProps) {
+export function QueueRows({ items, filter, isFound, choice, choose }: QueueRowsProps) {
+	const shown = items.map(({ itemId }) => itemId)
+	const press = (id: string, isRange: boolean) => choose(pressed(choice, shown, { id, isRange }))
 	return (
 		<Rows
 			label="Outbox"
@@ -35,6 +51,12 @@ export function QueueRows({ items, filter, isFound }: QueueRowsProps) {
 			rows={items.map((item) => ({
 				key: item.itemId,
 				cells: [
+					<ChosenTick
+						key="chosen"
+						item={item}
+						on={choice.ids.has(item.itemId)}
+						press={(isRange) => press(item.itemId, isRange)}
+					/>,
 					<Open key="open" item={item} />,
 					<Player key="player" item={item} />,
 					<Document key="kind" item={item} />,
@@ -61,6 +83,22 @@ const NothingYet = () => (
 )
 interface OfItem {
 	item: OutboxView
+}
+interface ChosenTickProps extends OfItem {
+	on: boolean
+	/** with Shift: all from the row pressed before */
+	press: (isRange: boolean) => void
+}
+function ChosenTick({ item, on, press }: ChosenTickProps) {
+	return (
+		<Checkbox
+			checked={on}
+			onChange={({ nativeEvent }) =>
+				press(nativeEvent instanceof MouseEvent && nativeEvent.shiftKey)
+			}
+			slotProps={{ input: { 'aria-label': `Choose ${item.number}, ${item.playerName}` } }}
+		/>
+	)
 }
 function Open({ item }: OfItem) {
 	return (
@@ -109,6 +147,11 @@ function State({ item }: OfItem) {
 	return (
 		<Box sx={{ minWidth: tells ? '14rem' : undefined }}>
 			<StateChip item={item} />
+			{item.compared && (
+				<Typography variant="body2" color="textSecondary">
+					compared, not released
+				</Typography>
+			)}
 			{tells && last && <Typography variant="body2">{last.says}</Typography>}
 			{item.state === 'ready' && item.notBefore && (
 				<Typography variant="body2" color="textSecondary">
