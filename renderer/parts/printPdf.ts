@@ -7,7 +7,7 @@ export type PrintedBy = 'printer' | 'saved'
 /** The frame stays until the next printing: the dialog may still read from it. */
 let frame: HTMLIFrameElement | undefined
 
-/** Shown nowhere, and drawn all the same: a frame that is not displayed has no pages to print. */
+/** Seen nowhere, and drawn all the same: a frame that is not displayed has no pages to print. */
 const hidden = {
 	position: 'fixed',
 	width: '1px',
@@ -15,6 +15,7 @@ const hidden = {
 	right: '0',
 	bottom: '0',
 	border: '0',
+	opacity: '0',
 }
 
 function framed(url: string): Promise<HTMLIFrameElement> {

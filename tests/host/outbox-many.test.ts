@@ -116,12 +116,15 @@ test('signed and nobody was given anything: proposed by age and consent, put by 
 		warningsRead: true,
 	})
 	const list = async (): Promise<Any[]> =>
-		(await app.ask('outbox.unsent', { from: '2027-01-01' })).visits
+		(await app.ask('outbox.unsent', { from: '2027-01-01', limit: 100 })).visits
 	const proposed = (visit: Any) =>
 		visit.offers
 			.filter(({ isProposed }: Any) => isProposed)
 			.map(({ kind, recipient, channel }: Any) => `${kind} ${recipient.role} ${channel}`)
-	expect((await app.ask('outbox.unsent', { from: '2027-01-21' })).visits).toEqual([])
+	const none = await app.ask('outbox.unsent', { from: '2027-01-21', limit: 100 })
+	expect(none).toEqual({ visits: [], more: 0 })
+	const counted = await app.ask('outbox.unsent', { from: '2027-01-01', limit: 0 })
+	expect(counted).toEqual({ visits: [], more: 2 })
 	const before = await list()
 	expect(before.map((visit) => [visit.visitId, proposed(visit)])).toEqual(
 		expect.arrayContaining([

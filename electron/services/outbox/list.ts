@@ -36,6 +36,9 @@ function linesByPlayer(players: PlayersMemory, deps: Deps): (playerId: string) =
 		return lines
 	}
 }
+/** States in which nothing is due any more: it left, or it was given up. */
+const hasLeft: readonly OutboxItem['state'][] = ['sent', 'delivered', 'closed']
+
 function viewOf(
 	whole: OutboxItem,
 	players: PlayersMemory,
@@ -46,7 +49,6 @@ function viewOf(
 	const { password: _, handing: __, ...item } = whole
 	const playerId = players.rootOf(item.playerId)
 	const card = linesOf(playerId).find((line) => line.card.visitId === item.visitId)?.card
-	const isOpen = item.state !== 'closed' && item.state !== 'delivered'
 	return {
 		...item,
 		number: numberOf(item.itemId),
@@ -54,7 +56,7 @@ function viewOf(
 		birthDate: players.entry(playerId).player.birthDate,
 		visitDate: card?.visitDate ?? '',
 		ageDays: ageDays(item.createdAt, deps.now().toISOString()),
-		overdue: isOpen && item.due < dayHere(deps.now()),
+		overdue: !hasLeft.includes(item.state) && item.due < dayHere(deps.now()),
 		sending: inFlight(item.itemId),
 		compared: isCompared(whole),
 		...(card && card.version > item.version && { newerVersion: card.version }),

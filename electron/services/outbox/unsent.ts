@@ -23,9 +23,6 @@ import {
 	wayFor,
 } from './recipients.ts'
 
-/** Visits that are listed at once: a choice of this program. */
-const mostListed = 100
-
 /** Whether somebody was given something of it, or something of it waits. */
 function isGiven({ outbox }: Pick<OutboxNeeds, 'outbox'>, deps: Deps, visitId: string): boolean {
 	const waits = outbox.items
@@ -44,7 +41,7 @@ const isReminder = (card: unknown): boolean =>
 export function listUnsent(
 	memory: OutboxNeeds,
 	deps: Deps,
-	{ from }: InputOf<'outbox.unsent'>,
+	{ from, limit }: InputOf<'outbox.unsent'>,
 ): OutputOf<'outbox.unsent'> {
 	const { players } = memory
 	const lines = [...players.byId.keys()]
@@ -59,9 +56,9 @@ export function listUnsent(
 		.sort((left, right) => (left.line.card.signedAt < right.line.card.signedAt ? 1 : -1))
 	return {
 		visits: lines
-			.slice(0, mostListed)
+			.slice(0, limit)
 			.map(({ playerId, line }) => unsentOf(memory, deps, playerId, line)),
-		more: Math.max(0, lines.length - mostListed),
+		more: Math.max(0, lines.length - limit),
 	}
 }
 function unsentOf(

@@ -48,7 +48,14 @@ export function Chosen({ shown, choice, choose, lookThrough }: ChosenProps) {
 				<Box
 					role="group"
 					aria-label="With those chosen"
-					sx={{ borderLeft: 3, borderColor: 'primary.main', pl: 1.5, display: 'grid', gap: 1 }}
+					sx={{
+						borderLeft: 3,
+						borderColor: 'primary.main',
+						pl: 1.5,
+						display: 'grid',
+						gridTemplateColumns: 'minmax(0, 1fr)',
+						gap: 1,
+					}}
 				>
 					<Acts
 						{...{ chosen, note, run }}
@@ -130,10 +137,10 @@ function Acts({ chosen, note, busy, run, look }: ActsProps) {
 			</Box>
 			{of
 				.filter(({ because }) => because.length > 0)
-				.map(({ act, because }) => (
+				.map(({ act, can, because }) => (
 					<Typography key={act} variant="body2">
-						<strong>{actWords[act]}:</strong>{' '}
-						{because.map(({ says, count }) => `${count} cannot, ${says}`).join('; ')}.
+						<strong>{actWords[act]}:</strong> {chosen.length - can.length} cannot (
+						{because.map(({ says, count }) => `${count} ${says}`).join(', ')}).
 					</Typography>
 				))}
 			{unsent > 0 && (

@@ -1,5 +1,5 @@
 /** One after another: each first page beside its recipient, found right or left, then the next. */
-import { Alert, Box, Button, Stack, Typography } from '@mui/material'
+import { Alert, Box, Button, Stack, type Theme, Typography, useMediaQuery } from '@mui/material'
 import { useEffect, useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
@@ -36,9 +36,7 @@ export function LookThrough({ itemIds, list }: LookThroughProps) {
 	const onward = () => setAt((now) => now + 1)
 	return (
 		<Stack spacing={2}>
-			<Typography variant="h2" role="status">
-				Look through: {at + 1} of {itemIds.length}
-			</Typography>
+			<Place key={at} at={at} of={itemIds.length} />
 			{item ? (
 				<OneOf key={item.itemId} item={item} onward={onward} isLast={at + 1 === itemIds.length} />
 			) : (
@@ -50,6 +48,25 @@ export function LookThrough({ itemIds, list }: LookThroughProps) {
 				</Alert>
 			)}
 		</Stack>
+	)
+}
+
+/** Page and recipient stand beside one another; below it, one under the other. */
+const useIsWide = () => useMediaQuery((theme: Theme) => theme.breakpoints.up('md'))
+
+/** Where the page stands above what is done next, each one begins at its top. */
+function Place({ at, of }: { at: number; of: number }) {
+	const isWide = useIsWide()
+	const head = useRef<HTMLHeadingElement>(null)
+	useEffect(() => {
+		if (!isWide) head.current?.focus()
+	}, [isWide])
+	return (
+		<Box>
+			<Typography ref={head} variant="h2" tabIndex={-1} aria-live="polite">
+				Look through: {at + 1} of {of}
+			</Typography>
+		</Box>
 	)
 }
 
@@ -91,12 +108,15 @@ interface FoundProps {
 function Found({ item, look, isShown, to, action, onward }: FoundProps) {
 	const [read, setRead] = useState(false)
 	const acts = useRef<HTMLDivElement>(null)
+	const isWide = useIsWide()
 	const isWaiting = item.state === 'to-check' && look !== undefined
 	const warned = isWaiting && look.warnings.length > 0
 	// the key that leads on is at hand once the page stands there, and the warnings come before it
 	useEffect(() => {
-		if (isShown) acts.current?.querySelector<HTMLElement>('input, button:enabled')?.focus()
-	}, [isShown])
+		if (!isShown || !isWide) return
+		acts.current?.querySelector<HTMLElement>('input, button:enabled')?.focus()
+		acts.current?.scrollIntoView({ block: 'nearest' })
+	}, [isShown, isWide])
 	const right = () =>
 		action.run(async () => {
 			const { itemId, sha256 } = item
@@ -135,7 +155,8 @@ function Found({ item, look, isShown, to, action, onward }: FoundProps) {
 					</Button>
 				</Box>
 				<Typography variant="body2" color="textSecondary">
-					Enter presses the marked button. Nothing leaves before it is released at the end.
+					{isWide && 'Enter presses the marked button. '}
+					Nothing leaves before it is released at the end.
 				</Typography>
 			</Box>
 		</Panel>

@@ -4,7 +4,7 @@ import { useEffect, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
 import { Refused } from '../../parts/Answered.tsx'
-import { Field, Outcome } from '../../parts/form.tsx'
+import { besideField, Field, Outcome } from '../../parts/form.tsx'
 import { PrintButton } from '../../parts/Print.tsx'
 import { Panel, timeWords } from '../../parts/panels.tsx'
 import { change, type HostAction, type HostAnswer, useHostAction } from '../../query.ts'
@@ -50,7 +50,7 @@ export function Queue({ list, filter, setFilter, owner, choice, choose, lookThro
 				title="Queue"
 				hint="Sorted by due day. Every document is checked beside its recipient before it leaves."
 			>
-				<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}>
+				<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'start' }}>
 					<Box sx={{ width: 280 }}>
 						<Field label="Show" value={filter} set={setFilter} optional options={filterTitles} />
 					</Box>
@@ -63,7 +63,9 @@ export function Queue({ list, filter, setFilter, owner, choice, choose, lookThro
 							hint="Player, recipient, document or number."
 						/>
 					</Box>
-					<PrintButton what="the queue" />
+					<Box sx={besideField}>
+						<PrintButton what="the queue" />
+					</Box>
 				</Box>
 				<Chosen {...{ shown, choice, choose, lookThrough }} />
 				<QueueRows {...{ filter, choice, choose }} items={shown} isFound={words.trim() !== ''} />

@@ -4,6 +4,7 @@ import { navigate } from 'wouter/use-hash-location'
 import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
 import { channelWords, kindWords, type OutboxState } from '../../../shared/desk/outbox/item.ts'
 import { dayInWords } from '../../parts/dates.ts'
+import { counted } from '../../parts/Needs.tsx'
 import { Empty } from '../../parts/Page.tsx'
 import { Rows, ticks, timeWords } from '../../parts/panels.tsx'
 import { type Choice, pressed } from './choosing.ts'
@@ -65,7 +66,9 @@ export function QueueRows({ items, filter, isFound, choice, choose }: QueueRowsP
 					<State key="state" item={item} />,
 					item.owner.name,
 					<Due key="due" item={item} />,
-					item.ageDays === 1 ? '1 day' : `${item.ageDays} days`,
+					<Typography key="age" variant="body2" noWrap>
+						{counted(item.ageDays, 'day')}
+					</Typography>,
 				],
 			}))}
 		/>
@@ -118,7 +121,7 @@ function Open({ item }: OfItem) {
 }
 function Player({ item }: OfItem) {
 	return (
-		<Box>
+		<Box sx={{ minWidth: '11rem' }}>
 			<Typography variant="body2">{item.playerName}</Typography>
 			<Typography variant="body2" color="textSecondary">
 				born {dayInWords(item.birthDate)}

@@ -2,11 +2,11 @@
 import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
-import type { UnsentVisit } from '../../../shared/desk/outbox/many.ts'
+import { mostListed, type UnsentVisit, unsentDays } from '../../../shared/desk/outbox/many.ts'
 import { addDays } from '../../../shared/engine/plain/days.ts'
 import { Refused } from '../../parts/Answered.tsx'
 import { dayInWords, today } from '../../parts/dates.ts'
-import { Field, Outcome } from '../../parts/form.tsx'
+import { besideField, Field, Outcome } from '../../parts/form.tsx'
 import { counted } from '../../parts/Needs.tsx'
 import { Empty } from '../../parts/Page.tsx'
 import { Panel, Way } from '../../parts/panels.tsx'
@@ -14,9 +14,7 @@ import { change, useHost, useHostAction } from '../../query.ts'
 import { UnsentRow } from './UnsentRow.tsx'
 import { byDay, type Changed, oneMore, type Row, rowsOf, rowWords, toBePut } from './unsentRows.ts'
 
-/** Days of signing that are looked back to at first: a choice of this program. */
-const daysBack = 30
-const firstDay = (): string => addDays(today(), -daysBack)
+const firstDay = (): string => addDays(today(), -unsentDays)
 
 /** A row that was not put, with why. */
 interface NotPut {
@@ -30,7 +28,11 @@ export function Unsent() {
 	const [due, setDue] = useState(today)
 	const [changed, setChanged] = useState<Changed>({})
 	const [left, setLeft] = useState<readonly NotPut[]>([])
-	const list = useHost('outbox.unsent', { from: from || firstDay() }, { keepLast: true })
+	const list = useHost(
+		'outbox.unsent',
+		{ from: from || firstDay(), limit: mostListed },
+		{ keepLast: true },
+	)
 	const action = useHostAction()
 	const visits = list.value?.visits ?? []
 	const ticked = toBePut(visits, changed)
@@ -54,20 +56,24 @@ export function Unsent() {
 				hint="Proposed by age and consent; each line can be changed. What is put into the outbox is still checked there, one by one."
 			>
 				<Refused of={list} />
-				<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}>
+				<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'start' }}>
 					<Box sx={{ width: 220 }}>
 						<Field label="Signed since" type="date" value={from} set={setFrom} />
 					</Box>
 					<Box sx={{ width: 220 }}>
 						<Field label="Due" type="date" value={due} set={setDue} />
 					</Box>
-					<Button
-						variant="contained"
-						disabled={action.busy || ticked.length === 0 || due === ''}
-						onClick={put}
-					>
-						Put {counted(ticked.length, 'document')} into the outbox
-					</Button>
+					<Box sx={besideField}>
+						<Button
+							variant="contained"
+							disabled={action.busy || ticked.length === 0 || due === ''}
+							onClick={put}
+						>
+							{ticked.length === 0
+								? 'Nothing is ticked'
+								: `Put ${counted(ticked.length, 'document')} into the outbox`}
+						</Button>
+					</Box>
 				</Box>
 				<Outcome of={action} />
 				{action.done && <Way to="#/outbox">Open the queue</Way>}
@@ -147,7 +153,14 @@ function OfVisit({ visit, rows, setRows }: OfVisitProps) {
 		<Box
 			component="section"
 			aria-label={playerName}
-			sx={{ borderLeft: 3, borderColor: 'divider', pl: 1.5, display: 'grid', gap: 0.5 }}
+			sx={{
+				borderLeft: 3,
+				borderColor: 'divider',
+				pl: 1.5,
+				display: 'grid',
+				gridTemplateColumns: 'minmax(0, 1fr)',
+				gap: 0.5,
+			}}
 		>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'baseline', columnGap: 1.5 }}>
 				<Typography variant="h3">

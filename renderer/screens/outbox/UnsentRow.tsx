@@ -62,7 +62,7 @@ function Fields({ visit, row, put }: UnsentRowProps) {
 		.map(({ kind }) => kind)
 	return (
 		<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, pl: 4, pb: 1 }}>
-			<Box sx={{ width: 320, maxWidth: '100%' }}>
+			<Box sx={{ width: 400, maxWidth: '100%' }}>
 				<Field
 					label="Recipient"
 					value={own ? nameOf(own) : ''}

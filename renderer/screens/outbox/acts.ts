@@ -34,7 +34,7 @@ interface Handling {
 	saved: string
 }
 const paperSaved = 'Saved. Tick it here once it has left.'
-const byHand: Handling = {
+const handled: Handling = {
 	giveOut: 'Save for handing over',
 	left: 'It was handed over',
 	saved: paperSaved,
@@ -46,8 +46,8 @@ const handling: Record<Channel, Handling> = {
 		saved: 'Saved. Open it, send it, then tick it here: a draft is no proof of sending.',
 	},
 	print: { giveOut: 'Save for printing', left: 'It was posted', saved: paperSaved },
-	'hand-over': byHand,
-	smtp: byHand,
+	'hand-over': handled,
+	smtp: handled,
 }
 /** States in which the document has left, so that it can be sent once more. */
 const resendable: readonly OutboxState[] = ['sent', 'delivered', 'returned', 'closed']
@@ -122,14 +122,16 @@ const printedCopy = 'Given to the printer. The copy is on record as handed over.
 function onPaper({ item: { itemId, state, channel, breachId, sentAt, taken } }: Writing): Offer[] {
 	const isReady = state === 'ready'
 	const isGivenUp = state === 'closed' && sentAt === undefined && taken === undefined
-	const ready = isMail(channel) ? onPaperInstead : 'Print'
+	const wasPrinted = taken !== undefined
+	const byHand = wasPrinted ? 'Print again' : 'Print'
+	const ready = isMail(channel) ? onPaperInstead : byHand
 	return [
 		{
 			label: isReady ? ready : 'Print a copy to hand over',
 			when: breachId === undefined && state !== 'to-check' && !isGivenUp,
 			work: () => printItem(itemId),
 			done: isReady ? printedWaiting : printedCopy,
-			main: isReady && !isMail(channel),
+			main: isReady && !isMail(channel) && !wasPrinted,
 		},
 	]
 }

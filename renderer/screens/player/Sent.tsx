@@ -4,7 +4,7 @@
  */
 
 import { Box, Chip, Link, Typography } from '@mui/material'
-import { channelWords, kindWords, roleWords, stateWords } from '../../../shared/desk/outbox/item.ts'
+import { kindWords, roleWords, stateWords } from '../../../shared/desk/outbox/item.ts'
 import type { SummarySent } from '../../../shared/desk/players/summary.ts'
 import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
 import { Empty } from '../../parts/Page.tsx'
@@ -30,23 +30,31 @@ function stateOf({ state, way, leftAt }: SummarySent): string {
 	if (state === 'not-sent') return 'Withdrawn, not sent'
 	return state === 'closed' && leftAt !== undefined ? 'Sent, closed' : stateWords[state]
 }
-const chipOf = (sending: SummarySent): string =>
-	sending.isInError ? `${stateOf(sending)}, sent in error` : stateOf(sending)
+/** What went to the wrong one is never shown as plainly sent. */
+function chipOf(sending: SummarySent): string {
+	if (!sending.isInError) return stateOf(sending)
+	return sending.state === 'sent' ? 'Sent in error' : `${stateOf(sending)}, sent in error`
+}
 /** Sendings on the first screen; the others are folded. */
 const mostShown = 4
 const needsAPerson = ({ state, isInError }: SummarySent): boolean =>
 	state === 'uncertain' || state === 'returned' || state === 'to-check' || isInError
 
-const wayOf = ({ way }: SummarySent): string | undefined =>
-	way === 'export' ? undefined : channelWords[way].toLowerCase()
+const wayOf: Readonly<Record<SummarySent['way'], string | undefined>> = {
+	smtp: 'by e-mail',
+	eml: 'by the mail program',
+	print: 'by post',
+	'hand-over': 'by hand',
+	export: undefined,
+}
 /** Of which visit, which way, when and by whom, as far as that is known. */
 function detailOf(sending: SummarySent): string {
-	const { visitDate, leftAt, by, state } = sending
-	const when = leftAt === undefined ? undefined : `left ${dayOfMoment(leftAt)}`
+	const { visitDate, leftAt, at, by, state } = sending
+	const when = leftAt ? `left ${dayOfMoment(leftAt)}` : `since ${dayOfMoment(at)}`
 	return [
 		visitDate && `visit of ${dayInWords(visitDate)}`,
-		state === 'handed-over' ? undefined : wayOf(sending),
-		when ?? `since ${dayOfMoment(sending.at)}`,
+		state === 'handed-over' ? undefined : wayOf[sending.way],
+		when,
 		by && `by ${by}`,
 	]
 		.filter(Boolean)

@@ -2,7 +2,7 @@
 import { z } from 'zod'
 import { call, desk } from '../workplace/call.ts'
 import { id, nothing } from '../workplace/shapes.ts'
-import { manyActs, mostAtOnce, putRowSchema, unsentVisitSchema } from './many.ts'
+import { manyActs, mostAtOnce, mostListed, putRowSchema, unsentVisitSchema } from './many.ts'
 
 export const manyCalls = {
 	/** Found right beside its page, and not released yet. */
@@ -33,11 +33,15 @@ export const manyCalls = {
 	),
 	/** Signed visits of which nobody was given anything yet, with what could go to whom. */
 	'outbox.unsent': call(
-		z.strictObject({ from: z.iso.date() }),
+		z.strictObject({
+			from: z.iso.date(),
+			/** visits that are listed; 0 only counts them */
+			limit: z.int().min(0).max(mostListed),
+		}),
 		z.strictObject({
 			/** newest signing first */
 			visits: z.array(unsentVisitSchema),
-			/** visits that are left out since the list is full */
+			/** visits beyond those listed */
 			more: z.number(),
 		}),
 		desk,

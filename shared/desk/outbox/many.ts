@@ -17,6 +17,11 @@ export type ManyAct = (typeof manyActs)[number]
 /** Items or rows of one step: a choice of this program. */
 export const mostAtOnce = 500
 
+/** Visits that are listed at once: a choice of this program. */
+export const mostListed = 100
+/** Days of signing that are looked back to: a choice of this program. */
+export const unsentDays = 30
+
 /** A document to be put into the outbox. */
 export const putRowSchema = z.strictObject({
 	visitId: id,
