@@ -17,8 +17,10 @@ interface LookThroughProps {
 	/** those that were chosen in the queue, in its order */
 	itemIds: readonly string[]
 	list: HostAnswer<OutputOf<'outbox.list'>>
+	/** told once they are released: none is chosen any more */
+	released: () => void
 }
-export function LookThrough({ itemIds, list }: LookThroughProps) {
+export function LookThrough({ itemIds, list, released }: LookThroughProps) {
 	const [at, setAt] = useState(0)
 	const items = list.value?.items ?? []
 	const item = items.find(({ itemId }) => itemId === itemIds[at])
@@ -32,7 +34,9 @@ export function LookThrough({ itemIds, list }: LookThroughProps) {
 			</Panel>
 		)
 	if (at >= itemIds.length)
-		return <Through items={items.filter(({ itemId }) => itemIds.includes(itemId))} />
+		return (
+			<Through items={items.filter(({ itemId }) => itemIds.includes(itemId))} released={released} />
+		)
 	const onward = () => setAt((now) => now + 1)
 	return (
 		<Stack spacing={2}>
@@ -163,8 +167,11 @@ function Found({ item, look, isShown, to, action, onward }: FoundProps) {
 	)
 }
 
+interface ThroughProps extends Pick<LookThroughProps, 'released'> {
+	items: readonly OutboxView[]
+}
 /** What was found right is released in one step; what was left stays to be checked. */
-function Through({ items }: { items: readonly OutboxView[] }) {
+function Through({ items, released }: ThroughProps) {
 	const many = useMany()
 	const head = useRef<HTMLDivElement>(null)
 	useEffect(() => {
@@ -186,7 +193,7 @@ function Through({ items }: { items: readonly OutboxView[] }) {
 					<Button
 						variant="contained"
 						disabled={many.action.busy}
-						onClick={() => many.run('release', right, '')}
+						onClick={() => many.run('release', right, '', released)}
 					>
 						Release {counted(right.length, 'document')}
 					</Button>

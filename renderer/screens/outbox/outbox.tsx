@@ -98,7 +98,14 @@ function OutboxPage({ page, item, person, walk, ...queue }: OutboxPageProps) {
 		case 'queue':
 			return <Queue {...queue} owner={owner} />
 		case 'look':
-			return <LookThrough key={walk.join()} itemIds={walk} list={list} />
+			return (
+				<LookThrough
+					key={walk.join()}
+					itemIds={walk}
+					list={list}
+					released={() => queue.choose(nothingChosen)}
+				/>
+			)
 		case 'unsent':
 			return <Unsent />
 		case 'prepare':

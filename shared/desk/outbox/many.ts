@@ -118,7 +118,7 @@ const notFrom: Record<ManyAct, (item: ActedOn) => string | undefined> = {
 	},
 }
 /** Why an act is not possible on an item as it stands, in a few words; undefined where it is. */
-export const cannotBe = (act: ManyAct, item: ActedOn): string | undefined =>
+const cannotBe = (act: ManyAct, item: ActedOn): string | undefined =>
 	item.sending ? sendingNow : notFrom[act](item)
 
 /** What an act does with those that are chosen. */
