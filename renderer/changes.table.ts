@@ -5,6 +5,8 @@ const ofRecall = ['recall.list', 'recall.referrals'] as const
 const ofVisit = [...ofRecall, 'visits.open', 'visits.history', 'reports.sheet', 'players.open', 'players.summary'] as const
 /** The page of an item is asked anew by what happened to the item, which its list says. */
 const ofOutbox = [...ofRecall, 'outbox.list', 'outbox.tell', 'breaches.list', 'players.summary'] as const
+/** What is put there, or given up before it left, changes what nobody was given yet. */
+const ofPut = [...ofOutbox, 'outbox.unsent'] as const
 const ofOutreach = [...ofRecall, 'outreach.list', 'players.open', 'players.search', 'players.summary'] as const
 
 /**
@@ -52,7 +54,7 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'squad.create': ['squad.list', 'squad.open'],
 	'squad.importPlayers': ['players.search'],
 	'squad.mark': ['squad.open'],
-	'squad.toFamilies': ofOutbox,
+	'squad.toFamilies': ofPut,
 	'squad.reports': ['squad.progress'],
 	'squad.cancel': ['squad.progress'],
 	'outreach.makePack': ['outreach.list'],
@@ -64,12 +66,16 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'outreach.remove': ofOutreach,
 	'outbox.addContact': ['outbox.recipients'],
 	'outbox.removeContact': ['outbox.recipients'],
-	'outbox.add': ofOutbox,
+	'outbox.add': ofPut,
 	'outbox.release': ofOutbox,
+	'outbox.compared': ['outbox.list'],
+	'outbox.many': ofPut,
+	'outbox.putMany': ofPut,
+	'outbox.print': ofOutbox,
 	'outbox.back': ofOutbox,
 	'outbox.take': ofOutbox,
 	'outbox.confirm': ofOutbox,
-	'outbox.close': ofOutbox,
+	'outbox.close': ofPut,
 	'outbox.mine': ofOutbox,
 	'outbox.resend': ofOutbox,
 	'outbox.sentInError': ofOutbox,

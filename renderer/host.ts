@@ -1,10 +1,15 @@
 /** The only door to the host: the Electron preload where present, else the loopback address. */
 import type { Answer, CallName, InputOf, OutputOf } from '../shared/contract.ts'
+import type { Printed } from '../shared/desk/workplace/printed.ts'
 import type { RefusalCode } from '../shared/desk/workplace/refusal.ts'
 
 declare global {
 	interface Window {
-		lastwright?: { call(name: string, input: unknown): Promise<Answer<unknown>> }
+		lastwright?: {
+			call(name: string, input: unknown): Promise<Answer<unknown>>
+			/** prints a PDF through the desktop window */
+			print(base64: string): Promise<Printed>
+		}
 	}
 }
 type Problem = { path: string; message: string }

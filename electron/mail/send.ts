@@ -4,6 +4,7 @@
  */
 import { Readable } from 'node:stream'
 import SMTPConnection from 'nodemailer/lib/smtp-connection'
+import { isTooBig, tooBigWords } from '../../shared/desk/outbox/dsn.ts'
 import type { Smtp } from '../../shared/desk/outbox/mail-settings.ts'
 import { connectionFaults } from './connection-faults.table.ts'
 
@@ -62,6 +63,21 @@ const stageWords: Record<string, string> = {
 const stageOf = (command = '') =>
 	stageWords[command] ?? (command.startsWith('AUTH') ? 'the login' : 'the conversation')
 
+/**
+ * The server's own limit, told before anything is sent (RFC 1870: 552 to MAIL FROM, or the limit in
+ * its greeting), or after the message was read.
+ */
+const isOversized = ({ code, command, responseCode, response }: Fault): boolean =>
+	(code === 'EMESSAGE' && command === 'MAIL FROM' && responseCode === undefined) ||
+	(command === 'MAIL FROM' && responseCode === 552) ||
+	isTooBig(enhanced(response ?? '') ?? '')
+
+/** No status: it says nothing against the address. */
+const tooBig = (words: string): Outcome => ({
+	kind: 'refused',
+	says: `The mail server will not take it, since ${tooBigWords} The server said: ${words}`,
+})
+
 function outcomeOf(fault: Fault, ended: boolean): Outcome {
 	const { responseCode: code, command = '' } = fault
 	const words = said(fault)
@@ -72,6 +88,7 @@ function outcomeOf(fault: Fault, ended: boolean): Outcome {
 				'The connection broke after the whole message had gone out and before the server ' +
 				'answered. It may have arrived, or not.',
 		}
+	if (isOversized(fault)) return tooBig(words)
 	const known = connectionFaults[fault.originalCode ?? fault.code ?? '']
 	if (code === undefined && known) {
 		const again = known.kind === 'network' ? ' Nothing was sent; it is tried again by itself.' : ''
@@ -182,6 +199,7 @@ export function sendBySmtp(smtp: Smtp, job: Job, times: Times = usualTimes): Pro
 				{
 					from: job.from,
 					to: [job.to],
+					size: job.message.byteLength,
 					dsn: { ret: 'HDRS', envid: job.envelopeId, notify: ['SUCCESS', 'FAILURE', 'DELAY'] },
 				},
 				message,

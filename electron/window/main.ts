@@ -23,14 +23,17 @@ import { crashPath, reasonWords, stopsTooOften } from './crash.ts'
 import { saveAs } from './downloads.ts'
 import { openOutside } from './links.ts'
 import { menuTemplate, nextZoom } from './menu.ts'
+import { Paper } from './paper.ts'
 import {
 	answerPage,
 	callChannel,
+	isOwnUrl,
 	isTrustedSender,
 	mayHave,
 	mayNavigate,
 	mayRequest,
 	partition,
+	printChannel,
 	scheme,
 	startUrl,
 	webPreferences,
@@ -69,8 +72,28 @@ function fail(error: unknown): void {
 	)
 	app.exit(1)
 }
+/** In a window that nobody sees: the dialog of this PC asks which printer, and the pages are gone. */
+async function showAndPrint(path: string): Promise<{ success: boolean; reason: string }> {
+	const { preload: _, ...preferences } = webPreferences('')
+	const shown = new BrowserWindow({ show: false, webPreferences: preferences })
+	try {
+		await shown.loadURL(`${startUrl}${path.slice(1)}`)
+		return await new Promise((resolve) => {
+			shown.webContents.print({ silent: false }, (success, reason) => resolve({ success, reason }))
+		})
+	} finally {
+		shown.destroy()
+	}
+}
+const paper = new Paper(showAndPrint)
+
 function closeDoors(pages: Session): void {
 	pages.protocol.handle(scheme, (request) => {
+		const printing = isOwnUrl(request.url) && paper.at(new URL(request.url).pathname)
+		if (printing)
+			return new Response(Uint8Array.from(printing), {
+				headers: { 'content-type': 'application/pdf', 'cache-control': 'no-store' },
+			})
 		const { status, headers, body } = answerPage(builtScreens, request, undefined, stoppedBy)
 		return new Response(body === null ? null : Uint8Array.from(body), { status, headers })
 	})
@@ -166,14 +189,14 @@ function createWindow(): BrowserWindow {
 	let zoom = state.zoom
 	const { maximized: _maximized, zoom: _zoom, ...place } = state
 	// the paper of the theme, so that no white page flashes up before the first one
-	const paper = nativeTheme.shouldUseDarkColors ? '#121d1f' : '#f6f1e7'
+	const background = nativeTheme.shouldUseDarkColors ? '#121d1f' : '#f6f1e7'
 	const made = new BrowserWindow({
 		...place,
 		minWidth: smallest.width,
 		minHeight: smallest.height,
 		show: false,
 		title: 'Lastwright',
-		backgroundColor: paper,
+		backgroundColor: background,
 		webPreferences: webPreferences(preload),
 	})
 	made.once('ready-to-show', () => {
@@ -250,6 +273,10 @@ if (app.requestSingleInstanceLock()) {
 					message: 'This page may not call Lastwright.',
 				}
 			return opened.call(String(name), input)
+		})
+		ipcMain.handle(printChannel, (event, base64: unknown) => {
+			if (!isTrustedSender(event.senderFrame)) return { printed: false, says: '' }
+			return paper.print(base64)
 		})
 		window = createWindow()
 	})

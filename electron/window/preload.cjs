@@ -6,10 +6,16 @@ const { contextBridge, ipcRenderer } = require('electron')
 
 contextBridge.exposeInMainWorld('lastwright', {
 	/**
-	 * ipcRenderer itself never crosses: the page reaches one channel and no other.
+	 * ipcRenderer itself never crosses: the page reaches these two channels and no other.
 	 * @param {string} name
 	 * @param {unknown} input
 	 * @returns {Promise<unknown>}
 	 */
 	call: (name, input) => ipcRenderer.invoke('lastwright:call', name, input),
+	/**
+	 * The pages of a document, given to the printer of this PC by its own dialog.
+	 * @param {string} base64
+	 * @returns {Promise<unknown>}
+	 */
+	print: (base64) => ipcRenderer.invoke('lastwright:print', base64),
 })

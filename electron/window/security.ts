@@ -5,18 +5,20 @@
 import { randomBytes } from 'node:crypto'
 import { cspFor, readPage, resolvePage } from '../loopback/pages.ts'
 import { crashPage, crashPath } from './crash.ts'
+import { isPaperPath } from './paper.ts'
 
 export const scheme = 'app'
 const host = 'lastwright'
 export const startUrl = `${scheme}://${host}/`
 export const callChannel = 'lastwright:call'
+export const printChannel = 'lastwright:print'
 /**
  * Without the prefix 'persist:' the browser part keeps its cache in memory: nothing clinical
  * reaches its profile on the disk.
  */
 export const partition = 'lastwright'
 
-/** Exactly our scheme and host, by parsing and never by the start of the text. @internal */
+/** Exactly our scheme and host, by parsing and never by the start of the text. */
 export function isOwnUrl(url: string): boolean {
 	try {
 		const { protocol, host: found, username, password } = new URL(url)
@@ -29,6 +31,9 @@ export function isOwnUrl(url: string): boolean {
 export function isOwnBlob(url: string): boolean {
 	return url.startsWith('blob:') && isOwnUrl(url.slice('blob:'.length))
 }
+
+/** Pages that are being printed: the viewer fetches them once more in a frame of its own. */
+const isPaper = (url: string): boolean => isOwnUrl(url) && isPaperPath(new URL(url).pathname)
 
 /**
  * The runtime's own viewer that shows a report in a frame; its parts are in the program and not on
@@ -61,11 +66,11 @@ export function mayRequest(url: string): boolean {
 
 /**
  * The window itself goes nowhere but from the page of a stop back to the start. A frame inside it
- * may go to a blob of ours and the viewer of reports. @param from where the window is
+ * may go to a blob of ours, to pages that are being printed, and to the viewer of reports. @param from where the window is
  */
 export function mayNavigate(url: string, isMainFrame: boolean, from = ''): boolean {
 	if (isMainFrame) return url === startUrl && from === `${startUrl}${crashPath.slice(1)}`
-	return isOwnBlob(url) || isViewer(url)
+	return isOwnBlob(url) || isViewer(url) || isPaper(url)
 }
 /** Names the runtime may ask a permission for; each that is not here is denied too. @internal */
 export const permissions: Readonly<Record<string, { allowed: boolean; why: string }>> = {

@@ -6,6 +6,9 @@ import { askStatusAgain } from '../query.ts'
 import { DateField } from './DateField.tsx'
 import { Panel } from './panels.tsx'
 
+/** A button beside fields stands in line with them, under where their labels are. */
+export const besideField = { pt: { xs: 0, sm: '1.6rem' } } as const
+
 interface FieldProps {
 	label: string
 	value: string

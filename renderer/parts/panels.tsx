@@ -62,9 +62,11 @@ export function Panel({
 		</Box>
 	)
 }
-/** Head of the column of buttons; it is left out on paper. */
+/** Heads of the columns of buttons and of ticks; they are left out on paper. */
 export const acts = 'Actions'
-const notPrinted = (head: string | undefined) => (head === acts ? { displayPrint: 'none' } : {})
+export const ticks = 'Chosen'
+const notPrinted = (head: string | undefined) =>
+	head === acts || head === ticks ? { displayPrint: 'none' } : {}
 export function Rows({
 	label,
 	heads,

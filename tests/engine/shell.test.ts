@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
 import { crashPage, reasonWords, stopsTooOften } from '../../electron/window/crash.ts'
+import { Paper } from '../../electron/window/paper.ts'
 import {
 	answerPage,
 	callChannel,
@@ -11,6 +12,7 @@ import {
 	mayNavigate,
 	mayRequest,
 	permissions,
+	printChannel,
 	startUrl,
 	webPreferences,
 } from '../../electron/window/security.ts'
@@ -83,6 +85,14 @@ const wired: [string, RegExp][] = [
 	['requests', /onBeforeRequest\(.{0,80}cancel: !mayRequest/],
 	['downloads', /'will-download'[\s\S]*saveAs\([\s\S]*preventDefault/],
 	['sender', /ipcMain\.handle\(callChannel[\s\S]{0,120}isTrustedSender\(event\.senderFrame\)/],
+	[
+		'sender of pages',
+		/ipcMain\.handle\(printChannel[\s\S]{0,120}isTrustedSender\(event\.senderFrame\)/,
+	],
+	[
+		'unseen window',
+		/show: false, webPreferences: preferences \}\)[\s\S]*finally \{ shown\.destroy\(\)/,
+	],
 	['single instance', /requestSingleInstanceLock\(\)/],
 	['guards on every contents', /'web-contents-created', \(_event, contents\) => guard\(contents\)/],
 	['crash page', /'render-process-gone'/],
@@ -107,22 +117,23 @@ describe('source', () => {
 	it.each(wired)('main.ts wires: %s', (_, pattern) =>
 		expect(onOneLine(source['main.ts'] ?? '')).toMatch(pattern),
 	)
-	it('only main.ts opens addresses, and only through the wrapper; only one channel exists', () => {
+	it('only main.ts opens addresses, and only through the wrapper; only two channels exist', () => {
 		for (const [name, text] of Object.entries(source)) {
 			expect(text.match(/openExternal\(/g)?.length ?? 0, name).toBe(name === 'main.ts' ? 1 : 0)
 			expect(text.match(/ipcMain\.(?:on|handle\w*)\(/g)?.length ?? 0, name).toBe(
-				name === 'main.ts' ? 1 : 0,
+				name === 'main.ts' ? 2 : 0,
 			)
-			expect(text.match(/new BrowserWindow\(/g)?.length ?? 0, name).toBe(name === 'main.ts' ? 1 : 0)
+			expect(text.match(/new BrowserWindow\(/g)?.length ?? 0, name).toBe(name === 'main.ts' ? 2 : 0)
 		}
 		expect(source['main.ts']).toMatch(
 			/openOutside\(url, askOutside, \(link\) => shell\.openExternal\(link\)\)/,
 		)
 	})
-	it('the bridge shows the page one function and never the messenger', () => {
+	it('the bridge shows the page two functions and never the messenger', () => {
 		expect(source['preload.cjs']?.match(/exposeInMainWorld\(/g)).toHaveLength(1)
-		expect(source['preload.cjs']?.match(/ipcRenderer\./g)).toHaveLength(1)
+		expect(source['preload.cjs']?.match(/ipcRenderer\./g)).toHaveLength(2)
 		expect(source['preload.cjs']).toContain(`invoke('${callChannel}', name, input)`)
+		expect(source['preload.cjs']).toContain(`invoke('${printChannel}', base64)`)
 		expect(source['preload.cjs']).not.toMatch(/\.on\(|send\(|:\s*ipcRenderer\s*[,}]/)
 	})
 })
@@ -184,7 +195,10 @@ describe('options and tables', () => {
 			mayNavigate(startUrl, true, `${startUrl}stopped`),
 			mayNavigate(`${startUrl}x`, true, `${startUrl}stopped`),
 			mayNavigate('blob:app://lastwright/1', false, startUrl),
-		]).toEqual([false, true, false, true])
+			mayNavigate(`${startUrl}paper/1.pdf`, false, startUrl),
+			mayNavigate(`${startUrl}paper/1.pdf`, true, startUrl),
+			mayNavigate('app://evil/paper/1.pdf', false, startUrl),
+		]).toEqual([false, true, false, true, true, false, false])
 	})
 	it('only our own top page may call', () => {
 		expect([
@@ -234,5 +248,44 @@ describe('options and tables', () => {
 			stopsTooOften([1, 2, 3], 4),
 			stopsTooOften([1, 2, 3], 100_000),
 		]).toEqual([false, true, false])
+	})
+})
+describe('paper', () => {
+	const pdf = Buffer.from('%PDF-1.7 pages').toString('base64')
+	const bench = (how: { success: boolean; reason: string } | Error) => {
+		const seen: { path: string; bytes: string }[] = []
+		const paper: Paper = new Paper((path) => {
+			seen.push({ path, bytes: Buffer.from(paper.at(path) ?? []).toString() })
+			return how instanceof Error ? Promise.reject(how) : Promise.resolve(how)
+		})
+		return { paper, seen }
+	}
+	it('has an address for as long as it is printed, another one each time', async () => {
+		const { paper, seen } = bench({ success: true, reason: '' })
+		expect(await paper.print(pdf)).toEqual({ printed: true, says: '' })
+		await paper.print(pdf)
+		expect(seen.map(({ bytes }) => bytes)).toEqual(['%PDF-1.7 pages', '%PDF-1.7 pages'])
+		expect(new Set(seen.map(({ path }) => path)).size).toBe(2)
+		for (const { path } of seen) {
+			expect(paper.at(path)).toBeUndefined()
+			expect(path).toMatch(/^\/paper\/[0-9a-f]{32}\.pdf$/)
+		}
+	})
+	it('what is no PDF is shown nowhere; a printer that fails is said, leaving the dialog is not', async () => {
+		const { paper, seen } = bench({ success: true, reason: '' })
+		for (const wrong of [undefined, 7, '', 'PCFET0NUWVBFIGh0bWw+', {}])
+			expect(await paper.print(wrong)).toMatchObject({
+				printed: false,
+				says: expect.stringContaining('no pages that can be printed'),
+			})
+		expect(seen).toEqual([])
+		const left = await bench({ success: false, reason: 'Print job canceled' }).paper.print(pdf)
+		expect(left).toEqual({ printed: false, says: '' })
+		const failed = [{ success: false, reason: 'Print job failed' }, new Error('ERR_ABORTED')]
+		for (const how of failed)
+			expect(await bench(how).paper.print(pdf)).toMatchObject({
+				printed: false,
+				says: expect.stringContaining('The printer could not be reached.'),
+			})
 	})
 })

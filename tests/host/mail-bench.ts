@@ -12,6 +12,8 @@ export interface Received {
 	from: string
 	to: string[]
 	text: string
+	/** the message as it came */
+	bytes: Buffer
 	secure: boolean
 	user: string | undefined
 }
@@ -22,6 +24,8 @@ export interface Answers {
 	mail?: [number, string]
 	rcpt?: [number, string]
 	data?: [number, string]
+	/** what is answered to the naming of these addresses alone */
+	refusing?: Readonly<Record<string, [number, string]>>
 }
 export async function startSmtp(options: SMTPServerOptions = {}) {
 	const received: Received[] = []
@@ -39,17 +43,22 @@ export async function startSmtp(options: SMTPServerOptions = {}) {
 				? done(said(535, '5.7.8 authentication failed'))
 				: done(null, { user: auth.username }),
 		onMailFrom: (_, __, done) => done(answers.mail ? said(...answers.mail) : null),
-		onRcptTo: (_, __, done) => done(answers.rcpt ? said(...answers.rcpt) : null),
+		onRcptTo: ({ address }, _, done) => {
+			const answer = answers.refusing?.[address] ?? answers.rcpt
+			done(answer ? said(...answer) : null)
+		},
 		onData: (stream, session, done) => {
 			const parts: Buffer[] = []
 			stream.on('data', (part: Buffer) => parts.push(part))
 			stream.on('end', () => {
 				if (answers.data) return done(said(...answers.data))
+				if (stream.sizeExceeded) return done(said(552, '5.3.4 message too big for system'))
 				const { mailFrom, rcptTo } = session.envelope
 				received.push({
 					from: mailFrom ? mailFrom.address : '',
 					to: rcptTo.map((recipient) => recipient.address),
 					text: Buffer.concat(parts).toString('utf8'),
+					bytes: Buffer.concat(parts),
 					secure: session.secure,
 					user: session.user as string | undefined,
 				})

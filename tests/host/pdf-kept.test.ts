@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { protectPdf, textOfPdf } from '../../electron/pdf/kept.ts'
 import type { ReportValue } from '../../shared/desk/visits/kept-pages.ts'
 import { goldenPlayers, pagesIn } from './golden/golden.ts'
+import { isInstalled } from './other-programs.ts'
 import { openPdf, pagesOf, tight } from './read-pages.ts'
 
 const password = 'harbour-27 Ørland'
@@ -22,16 +23,6 @@ beforeAll(() => {
 	here = mkdtempSync(join(tmpdir(), 'lastwright-pdf-'))
 })
 afterAll(() => rmSync(here, { recursive: true, force: true }))
-const isInstalled = (...programs: string[]) =>
-	programs.every((program) => {
-		try {
-			execFileSync('which', [program], { stdio: 'ignore' })
-			return true
-		} catch {
-			return false
-		}
-	})
-
 describe('a kept PDF under a password', () => {
 	it('opens by the password only; printing is allowed and changing is not', async () => {
 		const copy = await protectPdf(one, password)

@@ -92,6 +92,18 @@ const dueReferral = async (page: Page) => {
 	await expect(page.getByRole('form', { name: /^What came of it/ })).toBeVisible()
 	await still(page)
 }
+const outboxChosen = async (page: Page) => {
+	const all = page.getByLabel(/^Choose all|shown are chosen$/)
+	if (!(await all.isChecked())) await all.press('Space')
+	await expect(page.getByRole('group', { name: 'With those chosen' })).toBeVisible()
+	await still(page)
+}
+const outboxLooking = async (page: Page) => {
+	await outboxChosen(page)
+	await page.getByRole('button', { name: /^Look through/ }).press('Enter')
+	await expect(page.getByRole('button', { name: /^(Right|Seen): / })).toBeEnabled()
+	await still(page)
+}
 const step = (playerId: string, name: string): Stop => ({
 	name: `assessment ${name.toLowerCase()}`,
 	open: async (page) => {
@@ -156,6 +168,9 @@ export async function tour(page: Page): Promise<Stop[]> {
 		at('shelf guide', '#/shelf/guide'),
 		...(model ? [at('shelf model', `#/shelf/model/${model}`)] : []),
 		at('outbox', '#/outbox'),
+		at('outbox chosen', '#/outbox', outboxChosen),
+		at('outbox looking', '#/outbox', outboxLooking),
+		at('outbox unsent', '#/outbox/unsent'),
 		at('outbox player', `#/outbox/player/${id}`),
 		at('due', '#/due'),
 		at('due answering', '#/due', dueAnswering),

@@ -73,8 +73,12 @@ function accessTo({ players, people }: Needs, { store }: Deps, playerId: string)
 		wanted: ({ playerId: of, function: does }) =>
 			of !== null && ids.includes(of) && givesAccess.includes(does),
 	})
-	const names = rows.map((row) => `${people.nameOf(row.personId) || 'Lastwright'}: ${row.function}`)
-	return [...new Set(names)]
+	const did = new Map<string, Set<string>>()
+	for (const { personId, function: does } of rows) {
+		const name = people.nameOf(personId) || 'Lastwright'
+		did.set(name, (did.get(name) ?? new Set()).add(does))
+	}
+	return [...did].map(([name, acts]) => `${name}: ${[...acts].join(', ')}`)
 }
 export function listBreaches(memory: Needs, deps: Deps): OutputOf<'breaches.list'> {
 	const { outbox, players } = memory

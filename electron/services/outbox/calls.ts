@@ -7,14 +7,18 @@ import { addContact, removeContact } from './contacts.ts'
 import { giveOut, tellPassword } from './giving-out.ts'
 import { viewsOf } from './list.ts'
 import { getMail, saveMail } from './mail.ts'
+import { actOnMany } from './many.ts'
 import type { OutboxNeeds } from './needs.ts'
 import { addNote, listNotes, removeNote } from './notes.ts'
 import { callBack, closeItem, confirm, takeOver } from './outcome.ts'
 import type { Post } from './post.ts'
 import { addItem, resend } from './preparing.ts'
+import { printItem } from './printing.ts'
+import { putMany } from './put-many.ts'
 import { listRecipients } from './recipients.ts'
 import { readReport } from './returned.ts'
 import { printSheet, whoIsToBeTold } from './sheet.ts'
+import { listUnsent } from './unsent.ts'
 
 export function outboxCalls(memory: OutboxNeeds, deps: Deps, post: Post) {
 	const checking = new Checking(memory, deps, post)
@@ -28,13 +32,18 @@ export function outboxCalls(memory: OutboxNeeds, deps: Deps, post: Post) {
 			// behind
 			void post.run()
 			return {
-				items: viewsOf(memory, deps, post.inFlight),
+				items: viewsOf(memory, deps, { inFlight: post.inFlight, isCompared: checking.isCompared }),
 				queue: post.status(),
 				mailSet: memory.outbox.mail.smtp !== undefined,
 			}
 		},
 		'outbox.look': (input) => checking.look(input),
 		'outbox.release': (input) => checking.release(input),
+		'outbox.compared': (input) => checking.compare(input),
+		'outbox.many': (input) => actOnMany(memory, deps, { post, checking }, input),
+		'outbox.unsent': (input) => listUnsent(memory, deps, input),
+		'outbox.putMany': (input) => putMany(memory, deps, input),
+		'outbox.print': (input) => printItem(memory, deps, { post, checking }, input),
 		'outbox.back': (input) => callBack(memory, deps, post, input),
 		'outbox.take': (input) => giveOut(memory, deps, post, input),
 		'outbox.confirm': (input) => confirm(memory, deps, post, input),

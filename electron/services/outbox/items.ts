@@ -108,11 +108,14 @@ const handedBy: Record<OutboxItem['channel'], { channel: string; does: AuditFunc
 /**
  * The record of a sending: what, to whom, which way, who, when, message id, consent. The visit's
  * own list of who holds what reads it too.
+ * @param isFurtherCopy a copy of what has left already: it has no message of its own, by which the
+ * list of a player tells it from the sending of the item
  */
 export function recordSending(
 	memory: Pick<Memory, 'people'>,
 	{ store, now, keep }: Deps,
 	item: OutboxItem,
+	isFurtherCopy = false,
 ): void {
 	const at = now().toISOString()
 	const { channel, does } = handedBy[item.channel]
@@ -138,7 +141,7 @@ export function recordSending(
 			protection: item.protection,
 			personId: acting.getStore()?.personId ?? null,
 			by: actorName(memory),
-			messageId: item.messageId,
+			...(!isFurtherCopy && { messageId: item.messageId }),
 			consentIds: item.consentIds ?? [],
 		},
 	})

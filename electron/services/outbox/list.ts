@@ -7,20 +7,24 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { type VisitLine, visitsOf } from '../visits/visits.ts'
 
-/**
- * Oldest first, without passwords.
- * @param inFlight whether an item is being sent just now
- */
+/** What is known of an item just now and stands in no record. */
+interface Now {
+	/** whether it is being sent */
+	inFlight: (itemId: string) => boolean
+	/** whether who is at work compared it with its page */
+	isCompared: (item: OutboxItem) => boolean
+}
+/** Oldest first, without passwords. */
 export function viewsOf(
 	{ outbox, players }: Pick<Memory, 'outbox' | 'players'>,
 	deps: Deps,
-	inFlight: (itemId: string) => boolean,
+	now: Now,
 ): OutboxView[] {
 	const linesOf = linesByPlayer(players, deps)
 	return outbox.items
 		.all()
 		.filter((item) => players.byId.has(item.playerId))
-		.map((item) => viewOf(item, players, deps, linesOf, inFlight))
+		.map((item) => viewOf(item, players, deps, linesOf, now))
 		.sort((left, right) => (left.createdAt < right.createdAt ? -1 : 1))
 }
 /** The visits of a player, looked up once however many items are about them. */
@@ -32,16 +36,19 @@ function linesByPlayer(players: PlayersMemory, deps: Deps): (playerId: string) =
 		return lines
 	}
 }
+/** States in which nothing is due any more: it left, or it was given up. */
+const hasLeft: readonly OutboxItem['state'][] = ['sent', 'delivered', 'closed']
+
 function viewOf(
-	{ password: _, handing: __, ...item }: OutboxItem,
+	whole: OutboxItem,
 	players: PlayersMemory,
 	deps: Deps,
 	linesOf: (playerId: string) => VisitLine[],
-	inFlight: (itemId: string) => boolean,
+	{ inFlight, isCompared }: Now,
 ): OutboxView {
+	const { password: _, handing: __, ...item } = whole
 	const playerId = players.rootOf(item.playerId)
 	const card = linesOf(playerId).find((line) => line.card.visitId === item.visitId)?.card
-	const isOpen = item.state !== 'closed' && item.state !== 'delivered'
 	return {
 		...item,
 		number: numberOf(item.itemId),
@@ -49,8 +56,9 @@ function viewOf(
 		birthDate: players.entry(playerId).player.birthDate,
 		visitDate: card?.visitDate ?? '',
 		ageDays: ageDays(item.createdAt, deps.now().toISOString()),
-		overdue: isOpen && item.due < dayHere(deps.now()),
+		overdue: !hasLeft.includes(item.state) && item.due < dayHere(deps.now()),
 		sending: inFlight(item.itemId),
+		compared: isCompared(whole),
 		...(card && card.version > item.version && { newerVersion: card.version }),
 	}
 }

@@ -7,8 +7,10 @@ import {
 	kindWords,
 	numberOf,
 	type OutboxItem,
+	type Recipient,
 	stateWords,
 } from '../../../shared/desk/outbox/item.ts'
+import type { PutRow } from '../../../shared/desk/outbox/many.ts'
 import type { DocumentValue } from '../../../shared/desk/visits/kept-pages.ts'
 import { dayHere, dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
 import type { Deps } from '../records/deps.ts'
@@ -144,6 +146,33 @@ function refuseSecond({ itemId, kind, recipient, state, sentAt }: OutboxItem): n
 			'more, or leave it.',
 	)
 }
+/** A document that may be put into the outbox, and where it was given before. */
+interface MayBePut {
+	playerId: string
+	recipient: Recipient
+	before: OutboxItem | undefined
+}
+/**
+ * What is asked before a document is made. @throws Refusal where it must not go to this person this
+ * way
+ */
+export function mayBePut(
+	memory: OutboxNeeds,
+	deps: Deps,
+	{ visitId, kind, recipientId, channel }: PutRow,
+): MayBePut {
+	// the visit tells whose record the recipient must stand on
+	const card = deps.store.cardsOf('visit', visitId).at(-1)?.card as { playerId: string } | undefined
+	if (!card) throw new Refusal('visits.unknown', 'This visit is not in the records.')
+	const { playerId } = card
+	const recipient = recipientOf(memory, playerId, recipientId)
+	const block = blocked(memory, deps, { playerId, recipient, kind, channel })
+	if (block) throw new Refusal(block.code, block.says)
+	const visit = mayLeave(memory.players, deps, visitId)
+	refuseOtherBirthDate(memory, visit)
+	const given: Given = { visitId, kind, recipient, version: visit.version ?? 1 }
+	return { playerId, recipient, before: sentBefore(memory, given) }
+}
 export async function addItem(
 	memory: OutboxNeeds,
 	deps: Deps,
@@ -151,16 +180,7 @@ export async function addItem(
 ): Promise<OutputOf<'outbox.add'>> {
 	const { visitId, kind, channel, due } = input
 	const protection = protectionFor(input)
-	// the visit tells whose record the recipient must stand on
-	const card = deps.store.cardsOf('visit', visitId).at(-1)?.card as { playerId: string } | undefined
-	if (!card) throw new Refusal('visits.unknown', 'This visit is not in the records.')
-	const { playerId } = card
-	const recipient = recipientOf(memory, playerId, input.recipientId)
-	const block = blocked(memory, deps, { playerId, recipient, kind, channel })
-	if (block) throw new Refusal(block.code, block.says)
-	const visit = mayLeave(memory.players, deps, visitId)
-	refuseOtherBirthDate(memory, visit)
-	const before = sentBefore(memory, { ...input, recipient, version: visit.version ?? 1 })
+	const { playerId, recipient, before } = mayBePut(memory, deps, input)
 	if (before && !input.again) refuseSecond(before)
 	const person = memory.people.acts()
 	const made = await makeDocument(memory, deps, { visitId, kind, recipient })

@@ -122,6 +122,20 @@ export function blocked(
 	})
 	return says === undefined ? undefined : { code: 'outbox.blocked', says }
 }
+/** What stands in the way of going this way now: a rule, else a right that is missing, in words. */
+export const inTheWay = (memory: OutboxNeeds, deps: Deps, delivery: Delivery): string | undefined =>
+	blocked(memory, deps, delivery)?.says ??
+	consentsFor(memory, deps, delivery).find(({ inForce }) => !inForce)?.because
+
+/** By mail where there is an address and a consent to use it, else on paper. */
+export function wayFor(
+	memory: OutboxNeeds,
+	deps: Deps,
+	delivery: Omit<Delivery, 'channel'>,
+): Channel {
+	const channel = mailWay(memory)
+	return inTheWay(memory, deps, { ...delivery, channel }) === undefined ? channel : 'print'
+}
 /**
  * Who is a minor, and who may be given what, hangs on the birth date: where the record and the
  * signed document say two, nothing leaves. @throws Refusal

@@ -7,7 +7,7 @@ import {
 	type SignedPlan,
 	sizesInFew,
 } from '../../../shared/desk/players/plan-in-few.ts'
-import type { PlayerSummary, SummarySent } from '../../../shared/desk/players/summary.ts'
+import type { PlayerSummary } from '../../../shared/desk/players/summary.ts'
 import { type Role, treating } from '../../../shared/desk/workplace/call.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import { assessmentOf } from '../records/assessment.ts'
@@ -16,12 +16,11 @@ import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { tryVisit } from '../visits/reading.ts'
 import { type VisitLine, visitsOf } from '../visits/visits.ts'
+import { sentOf } from './sent.ts'
 
 type Needs = Pick<Memory, 'outbox' | 'people' | 'players'>
 /** Visits whose lengths stand beside one another: a choice of this program. */
 const mostVisits = 6
-/** Sendings that are listed; the outbox has them all. A choice of this program. */
-const mostSent = 30
 
 /** A signed visit that can be read, or why it cannot. */
 type ReadPlan = { visitId: string; signed: SignedPlan } | { trouble: string }
@@ -74,46 +73,4 @@ function planPart(last: ReadPlan | undefined): Pick<PlayerSummary, 'plan'> {
 function dueOf(last: ReadPlan | undefined, today: string): PlayerSummary['due'] {
 	const review = last && 'signed' in last ? reviewInFew(last.signed) : undefined
 	return review && { ...review, isOverdue: review.date < today }
-}
-const ways: Readonly<Record<string, SummarySent['way']>> = {
-	print: 'print',
-	export: 'export',
-	send: 'smtp',
-	'by-hand': 'hand-over',
-}
-/** What left or waits in the outbox, and what was handed over without it; newest first. */
-function sentOf(
-	{ outbox, players }: Pick<Memory, 'outbox' | 'players'>,
-	{ openAbout }: Deps,
-	playerId: string,
-): SummarySent[] {
-	const ids = players.idsOf(playerId)
-	const items = outbox.items
-		.all()
-		.filter((item) => ids.includes(item.playerId))
-		.map(
-			({ itemId, kind, recipient, state, channel, createdAt, history }): SummarySent => ({
-				itemId,
-				kind,
-				to: recipient.name,
-				at: history.at(-1)?.at ?? createdAt,
-				state,
-				way: channel,
-			}),
-		)
-	const byHand = ids
-		.flatMap((id) => openAbout('sending', id).records)
-		.filter(({ value }) => value.itemId === undefined)
-		.map(
-			({ value }): SummarySent => ({
-				kind: 'player',
-				to: value.recipient,
-				at: value.at,
-				state: 'handed-over',
-				way: ways[value.channel] ?? 'hand-over',
-			}),
-		)
-	return [...items, ...byHand]
-		.sort((left, right) => (left.at < right.at ? 1 : -1))
-		.slice(0, mostSent)
 }

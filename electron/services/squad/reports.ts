@@ -176,7 +176,7 @@ async function writeReports(
 		documents.push([`${stem}-guardian.pdf`, await guardianPage(memory, deps, row.visitId)])
 	for (const [name, bytes] of documents) writeWhole(folder, name, bytes)
 	// whoever was given it is told of an amendment: the folder stands for them
-	handedOver(deps, {
+	handedOver(memory, deps, {
 		visitId: row.visitId,
 		recipient: `Reports of the screening day, ${dayInWords(day)}`,
 		channel: 'export',

@@ -30,5 +30,5 @@ export const visitCalls = (memory: Needs, deps: Deps) =>
 		'reports.page': (input) => accessiblePage(memory, deps, input),
 		'reports.sheetPage': (input) => sheetPage(deps, input),
 		'reports.sheet': (input) => openSheet(deps, input),
-		'reports.handedOver': (input) => handedOver(deps, input),
+		'reports.handedOver': (input) => handedOver(memory, deps, input),
 	}) satisfies Partial<Handlers>

@@ -78,6 +78,7 @@ function versionWanted(
  * entered in error.
  */
 export function handedOver(
+	{ people }: Pick<Memory, 'people'>,
 	deps: Deps,
 	{ visitId, recipient, channel }: InputOf<'reports.handedOver'>,
 ): OutputOf<'reports.handedOver'> {
@@ -99,7 +100,7 @@ export function handedOver(
 		kind: 'sending',
 		at,
 		follows: record,
-		value: { ...value, visitId, reportSha256: visit.reportSha256 },
+		value: { ...value, visitId, reportSha256: visit.reportSha256, by: people.acts().name },
 		about: visit.playerId,
 		thing: visitId,
 		card: value,

@@ -2,10 +2,12 @@
 import { Box, Link, Typography } from '@mui/material'
 import { Fragment, type ReactNode } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
+import { unsentDays } from '../../../shared/desk/outbox/many.ts'
 import type { RecallLine } from '../../../shared/desk/recall/calls.ts'
 import { dueWords } from '../../../shared/desk/recall/item.ts'
+import { addDays } from '../../../shared/engine/plain/days.ts'
 import { Refused } from '../../parts/Answered.tsx'
-import { dayInWords } from '../../parts/dates.ts'
+import { dayInWords, today } from '../../parts/dates.ts'
 import { may, type PersonRole } from '../../parts/roles.ts'
 import { type HostAnswer, useHost } from '../../query.ts'
 import { waitingCounts } from '../outbox/filters.ts'
@@ -20,10 +22,17 @@ export function Morning({ role }: { role: PersonRole }) {
 	const { desk, treat } = may(role)
 	const due = useHost('recall.list', { limit: mostLines })
 	const outbox = useHost('outbox.list', {}, { when: desk })
+	const unsent = useHost(
+		'outbox.unsent',
+		{ from: addDays(today(), -unsentDays), limit: 0 },
+		{ when: desk },
+	)
 	const referrals = useHost('recall.referrals', {}, { when: treat })
 	// all of it at once: nothing that stands here is pushed down by what comes later
 	const isKnown =
-		isAnswered(due) && (!desk || isAnswered(outbox)) && (!treat || isAnswered(referrals))
+		isAnswered(due) &&
+		(!desk || (isAnswered(outbox) && isAnswered(unsent))) &&
+		(!treat || isAnswered(referrals))
 	if (!isKnown)
 		return (
 			<Box component="aside" aria-label="This morning" className="lw-screen-only">
@@ -48,6 +57,16 @@ export function Morning({ role }: { role: PersonRole }) {
 				<Part title="To send" to="#/outbox" way="Outbox">
 					<Refused of={outbox} />
 					{outbox.value && <Waiting items={outbox.value.items} />}
+					<Refused of={unsent} />
+					{unsent.value && unsent.value.more > 0 && (
+						<Link
+							href="#/outbox/unsent"
+							underline="hover"
+							sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44 }}
+						>
+							Signed, and nobody was given anything: {unsent.value.more}
+						</Link>
+					)}
 				</Part>
 			)}
 			<Part title="Due to be seen" to="#/due" way="All that are due">

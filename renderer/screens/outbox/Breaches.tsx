@@ -8,7 +8,7 @@ import {
 	breachSteps,
 } from '../../../shared/desk/outbox/breach.ts'
 import { Answered } from '../../parts/Answered.tsx'
-import { Field, Trouble } from '../../parts/form.tsx'
+import { besideField, Field, Trouble } from '../../parts/form.tsx'
 import { Panel, timeWords } from '../../parts/panels.tsx'
 import { change, useHost, useHostAction } from '../../query.ts'
 import { timeLeft } from './clocks.ts'
@@ -51,7 +51,7 @@ function BreachPanel({ breach }: { breach: Breach }) {
 	return (
 		<Panel
 			title={`${breach.number}: ${breach.playerName}`}
-			hint={`Sent to ${breach.recipient}. ${breach.what}`}
+			hint={`Sent to ${breach.recipient}. What happened: ${breach.what}`}
 		>
 			<TimeLeft breach={breach} />
 			<Box>
@@ -118,7 +118,7 @@ function Step({ step, done, first, busy, noteDone }: StepProps) {
 		<Stack
 			direction={{ xs: 'column', sm: 'row' }}
 			spacing={1}
-			sx={{ alignItems: { sm: 'flex-end' }, mt: 0.5 }}
+			sx={{ alignItems: { sm: 'flex-start' }, mt: 0.5 }}
 		>
 			<Box sx={{ flexGrow: 1, maxWidth: 560 }}>
 				<Field
@@ -129,13 +129,15 @@ function Step({ step, done, first, busy, noteDone }: StepProps) {
 					{...(first ? { hint: 'A few words first; then note it as done.' } : {})}
 				/>
 			</Box>
-			<Button
-				variant="outlined"
-				disabled={busy || note.trim().length < shortestNote}
-				onClick={() => noteDone(step, note)}
-			>
-				Note as done
-			</Button>
+			<Box sx={besideField}>
+				<Button
+					variant="outlined"
+					disabled={busy || note.trim().length < shortestNote}
+					onClick={() => noteDone(step, note)}
+				>
+					Note as done
+				</Button>
+			</Box>
 		</Stack>
 	)
 }

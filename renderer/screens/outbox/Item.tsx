@@ -2,34 +2,19 @@
  * One item: its first page beside the recipient's name and the player's birth date, and what can be
  * done next.
  */
-import { Alert, Box, Stack } from '@mui/material'
+import { Alert, Stack } from '@mui/material'
 import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
-import { kindWords, stateWords } from '../../../shared/desk/outbox/item.ts'
-import { call } from '../../host.ts'
+import { stateWords } from '../../../shared/desk/outbox/item.ts'
 import { Refused } from '../../parts/Answered.tsx'
-import { dayInWords } from '../../parts/dates.ts'
 import { Panel, Rows, timeWords, Way } from '../../parts/panels.tsx'
-import { useFileUrl } from '../../parts/useFileUrl.ts'
-import { useHost, useReading } from '../../query.ts'
+import { useHost } from '../../query.ts'
+import { BesidePage } from './BesidePage.tsx'
 import { shownItems } from './filters.ts'
-import { ItemFacts } from './ItemFacts.tsx'
 import { Next } from './Next.tsx'
+import { useLook } from './useLook.ts'
 
 /** How often an open item is looked at again: it may be sent while it is on screen. */
 const lookEveryMs = 3000
-
-/**
- * The first page with the consents and warnings of now: asked anew each time something happened to
- * the item, for which the number of happenings stands.
- */
-const useLook = (itemId: string, happenings: number | undefined) =>
-	useReading(
-		'first page of an item',
-		{ itemId, happenings },
-		[],
-		() => call('outbox.look', { itemId }),
-		{ when: happenings !== undefined, keepLast: true },
-	)
 
 interface ItemProps {
 	itemId: string
@@ -51,26 +36,15 @@ export function Item({ itemId, personId }: ItemProps) {
 		<Stack spacing={2}>
 			<Refused of={list} />
 			<Refused of={look} />
-			<Box
-				sx={{
-					display: 'grid',
-					gap: 2,
-					gridTemplateColumns: { xs: '1fr', md: 'minmax(0, 3fr) minmax(320px, 2fr)' },
-					alignItems: 'start',
-				}}
-			>
-				<FirstPage item={item} base64={look.value?.base64} />
-				<Stack spacing={2}>
-					<ItemFacts item={item} look={look.value} />
-					<Next
-						key={item.state}
-						item={item}
-						look={look.value}
-						mine={item.owner.personId === personId}
-					/>
-					<OnToNext item={item} items={list.value?.items ?? []} />
-				</Stack>
-			</Box>
+			<BesidePage item={item} look={look.value}>
+				<Next
+					key={item.state}
+					item={item}
+					look={look.value}
+					mine={item.owner.personId === personId}
+				/>
+				<OnToNext item={item} items={list.value?.items ?? []} />
+			</BesidePage>
 			<Happenings item={item} />
 		</Stack>
 	)
@@ -87,40 +61,6 @@ function OnToNext({ item, items }: { item: OutboxView; items: readonly OutboxVie
 		<Way to={`#/outbox/item/${next.itemId}`}>
 			On to the next to check ({waiting.length} left): {next.playerName}, to {next.recipient.name}
 		</Way>
-	)
-}
-
-interface FirstPageProps {
-	item: OutboxView
-	base64: string | undefined
-}
-function FirstPage({ item, base64 }: FirstPageProps) {
-	const url = useFileUrl(base64)
-	const title = `First page of ${item.number}`
-	return (
-		<Panel
-			title={title}
-			hint={
-				`${kindWords[item.kind]}, version ${item.version}, visit of ` +
-				`${dayInWords(item.visitDate)}. These are the stored bytes.`
-			}
-		>
-			{url && (
-				<Box
-					component="iframe"
-					key={url}
-					title={title}
-					src={`${url}#page=1&toolbar=0&navpanes=0&view=FitH`}
-					sx={{
-						display: 'block',
-						width: '100%',
-						height: { xs: '60vh', md: '78vh' },
-						border: 0,
-						bgcolor: '#fff',
-					}}
-				/>
-			)}
-		</Panel>
 	)
 }
 

@@ -2,12 +2,14 @@
 import { Alert, Box, Button, Link, Stack } from '@mui/material'
 import { useEffect, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
+import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
 import { Refused } from '../../parts/Answered.tsx'
-import { Field, Outcome } from '../../parts/form.tsx'
+import { besideField, Field, Outcome } from '../../parts/form.tsx'
 import { PrintButton } from '../../parts/Print.tsx'
 import { Panel, timeWords } from '../../parts/panels.tsx'
 import { change, type HostAction, type HostAnswer, useHostAction } from '../../query.ts'
-import { CloseMany } from './CloseMany.tsx'
+import { Chosen } from './Chosen.tsx'
+import type { Choice } from './choosing.ts'
 import { filterTitles, shownItems } from './filters.ts'
 import { QueueRows } from './QueueRows.tsx'
 
@@ -27,8 +29,11 @@ interface QueueProps {
 	filter: string
 	setFilter: (title: string) => void
 	owner: boolean
+	choice: Choice
+	choose: (choice: Choice) => void
+	lookThrough: (items: readonly OutboxView[]) => void
 }
-export function Queue({ list, filter, setFilter, owner }: QueueProps) {
+export function Queue({ list, filter, setFilter, owner, choice, choose, lookThrough }: QueueProps) {
 	const action = useHostAction()
 	useSendWhenOnline()
 	const [words, setWords] = useState('')
@@ -45,7 +50,7 @@ export function Queue({ list, filter, setFilter, owner }: QueueProps) {
 				title="Queue"
 				hint="Sorted by due day. Every document is checked beside its recipient before it leaves."
 			>
-				<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}>
+				<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'start' }}>
 					<Box sx={{ width: 280 }}>
 						<Field label="Show" value={filter} set={setFilter} optional options={filterTitles} />
 					</Box>
@@ -58,10 +63,12 @@ export function Queue({ list, filter, setFilter, owner }: QueueProps) {
 							hint="Player, recipient, document or number."
 						/>
 					</Box>
-					<PrintButton what="the queue" />
+					<Box sx={besideField}>
+						<PrintButton what="the queue" />
+					</Box>
 				</Box>
-				<QueueRows items={shown} filter={filter} isFound={words.trim() !== ''} />
-				<CloseMany items={shown} run={action.run} busy={action.busy} />
+				<Chosen {...{ shown, choice, choose, lookThrough }} />
+				<QueueRows {...{ filter, choice, choose }} items={shown} isFound={words.trim() !== ''} />
 			</Panel>
 		</Stack>
 	)

@@ -1,23 +1,40 @@
 /** The rows of the queue. */
-import { Box, Button, Link, Typography } from '@mui/material'
+import { Box, Button, Checkbox, Link, Typography } from '@mui/material'
 import { navigate } from 'wouter/use-hash-location'
 import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
 import { channelWords, kindWords, type OutboxState } from '../../../shared/desk/outbox/item.ts'
 import { dayInWords } from '../../parts/dates.ts'
+import { counted } from '../../parts/Needs.tsx'
 import { Empty } from '../../parts/Page.tsx'
-import { Rows, timeWords } from '../../parts/panels.tsx'
+import { Rows, ticks, timeWords } from '../../parts/panels.tsx'
+import { type Choice, pressed } from './choosing.ts'
 import { firstFilter } from './filters.ts'
 import { StateChip } from './StateChip.tsx'
 
-const heads = ['Number', 'Player', 'Document', 'Recipient', 'Way', 'State', 'Owner', 'Due', 'Age']
+const heads = [
+	ticks,
+	'Number',
+	'Player',
+	'Document',
+	'Recipient',
+	'Way',
+	'State',
+	'Owner',
+	'Due',
+	'Age',
+]
 interface QueueRowsProps {
 	items: readonly OutboxView[]
 	/** the title of the part of the queue that is shown */
 	filter: string
 	/** words are looked for */
 	isFound: boolean
+	choice: Choice
+	choose: (choice: Choice) => void
 }
-export function QueueRows({ items, filter, isFound }: QueueRowsProps) {
+export function QueueRows({ items, filter, isFound, choice, choose }: QueueRowsProps) {
+	const shown = items.map(({ itemId }) => itemId)
+	const press = (id: string, isRange: boolean) => choose(pressed(choice, shown, { id, isRange }))
 	return (
 		<Rows
 			label="Outbox"
@@ -35,6 +52,12 @@ export function QueueRows({ items, filter, isFound }: QueueRowsProps) {
 			rows={items.map((item) => ({
 				key: item.itemId,
 				cells: [
+					<ChosenTick
+						key="chosen"
+						item={item}
+						on={choice.ids.has(item.itemId)}
+						press={(isRange) => press(item.itemId, isRange)}
+					/>,
 					<Open key="open" item={item} />,
 					<Player key="player" item={item} />,
 					<Document key="kind" item={item} />,
@@ -43,7 +66,9 @@ export function QueueRows({ items, filter, isFound }: QueueRowsProps) {
 					<State key="state" item={item} />,
 					item.owner.name,
 					<Due key="due" item={item} />,
-					item.ageDays === 1 ? '1 day' : `${item.ageDays} days`,
+					<Typography key="age" variant="body2" noWrap>
+						{counted(item.ageDays, 'day')}
+					</Typography>,
 				],
 			}))}
 		/>
@@ -61,6 +86,22 @@ const NothingYet = () => (
 )
 interface OfItem {
 	item: OutboxView
+}
+interface ChosenTickProps extends OfItem {
+	on: boolean
+	/** with Shift: all from the row pressed before */
+	press: (isRange: boolean) => void
+}
+function ChosenTick({ item, on, press }: ChosenTickProps) {
+	return (
+		<Checkbox
+			checked={on}
+			onChange={({ nativeEvent }) =>
+				press(nativeEvent instanceof MouseEvent && nativeEvent.shiftKey)
+			}
+			slotProps={{ input: { 'aria-label': `Choose ${item.number}, ${item.playerName}` } }}
+		/>
+	)
 }
 function Open({ item }: OfItem) {
 	return (
@@ -80,7 +121,7 @@ function Open({ item }: OfItem) {
 }
 function Player({ item }: OfItem) {
 	return (
-		<Box>
+		<Box sx={{ minWidth: '11rem' }}>
 			<Typography variant="body2">{item.playerName}</Typography>
 			<Typography variant="body2" color="textSecondary">
 				born {dayInWords(item.birthDate)}
@@ -109,6 +150,11 @@ function State({ item }: OfItem) {
 	return (
 		<Box sx={{ minWidth: tells ? '14rem' : undefined }}>
 			<StateChip item={item} />
+			{item.compared && (
+				<Typography variant="body2" color="textSecondary">
+					compared, not released
+				</Typography>
+			)}
 			{tells && last && <Typography variant="body2">{last.says}</Typography>}
 			{item.state === 'ready' && item.notBefore && (
 				<Typography variant="body2" color="textSecondary">

@@ -1,10 +1,11 @@
 /** Checked beside its page: what is ticked before an item may leave. */
-import { Button, Checkbox, FormControlLabel, Stack, Typography } from '@mui/material'
+import { Box, Button, Checkbox, FormControlLabel, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
+import { isMail } from '../../../shared/desk/outbox/item.ts'
 import { change } from '../../query.ts'
-import type { Act } from './acts.ts'
+import { type Act, onPaperInstead, printedWaiting, printItem } from './acts.ts'
 
 interface ReleaseProps {
 	item: OutboxView
@@ -16,17 +17,20 @@ export function Release({ item, look, busy, run }: ReleaseProps) {
 	const [compared, setCompared] = useState(false)
 	const [read, setRead] = useState(false)
 	const warned = look !== undefined && look.warnings.length > 0
-	const release = async () => {
+	const found = () => {
 		if (!compared)
 			throw new Error('Tick first that page, name, birth date and recipient were compared.')
 		if (warned && !read) throw new Error('Tick first that the warnings were read and checked.')
-		await change('outbox.release', {
-			itemId: item.itemId,
-			sha256: look?.sha256 ?? '',
-			compared: true,
-			warningsRead: read,
-		})
+		return { itemId: item.itemId, sha256: look?.sha256 ?? '', warningsRead: read }
 	}
+	const release = async () => {
+		await change('outbox.release', { ...found(), compared: true })
+	}
+	const print = async () => {
+		await change('outbox.compared', found())
+		await printItem(item.itemId)
+	}
+	const off = busy || item.sending || !look
 	return (
 		<Stack spacing={1} sx={{ alignItems: 'flex-start' }}>
 			<Tick
@@ -37,13 +41,22 @@ export function Release({ item, look, busy, run }: ReleaseProps) {
 			{warned && (
 				<Tick label="I read the warnings above and checked what they say" on={read} set={setRead} />
 			)}
-			<Button
-				variant="contained"
-				disabled={busy || item.sending || !look}
-				onClick={() => run({ work: release, done: 'Released.' })}
-			>
-				Release
-			</Button>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1 }}>
+				<Button
+					variant="contained"
+					disabled={off}
+					onClick={() => run({ work: release, done: 'Released.' })}
+				>
+					Release
+				</Button>
+				<Button
+					variant="outlined"
+					disabled={off}
+					onClick={() => run({ work: print, done: printedWaiting })}
+				>
+					{isMail(item.channel) ? onPaperInstead : 'Release and print'}
+				</Button>
+			</Box>
 			{!look && (
 				<Typography variant="body2" color="textSecondary">
 					The first page is being opened.
@@ -58,7 +71,7 @@ interface TickProps {
 	on: boolean
 	set: (on: boolean) => void
 }
-function Tick({ label, on, set }: TickProps) {
+export function Tick({ label, on, set }: TickProps) {
 	return (
 		<FormControlLabel
 			control={<Checkbox checked={on} onChange={(event) => set(event.target.checked)} />}

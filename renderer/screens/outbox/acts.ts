@@ -1,9 +1,10 @@
 /** What can be done with an item in its state, in the order in which it is offered. */
 import { navigate } from 'wouter/use-hash-location'
 import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
-import type { Channel, OutboxState } from '../../../shared/desk/outbox/item.ts'
+import { type Channel, isMail, type OutboxState } from '../../../shared/desk/outbox/item.ts'
 import { call } from '../../host.ts'
 import { saveBytes } from '../../parts/files.ts'
+import { printPdf } from '../../parts/printPdf.ts'
 import { change } from '../../query.ts'
 
 export interface Act {
@@ -33,7 +34,7 @@ interface Handling {
 	saved: string
 }
 const paperSaved = 'Saved. Tick it here once it has left.'
-const byHand: Handling = {
+const handled: Handling = {
 	giveOut: 'Save for handing over',
 	left: 'It was handed over',
 	saved: paperSaved,
@@ -45,8 +46,8 @@ const handling: Record<Channel, Handling> = {
 		saved: 'Saved. Open it, send it, then tick it here: a draft is no proof of sending.',
 	},
 	print: { giveOut: 'Save for printing', left: 'It was posted', saved: paperSaved },
-	'hand-over': byHand,
-	smtp: byHand,
+	'hand-over': handled,
+	smtp: handled,
 }
 /** States in which the document has left, so that it can be sent once more. */
 const resendable: readonly OutboxState[] = ['sent', 'delivered', 'returned', 'closed']
@@ -83,7 +84,7 @@ function whenReady(writing: Writing): Offer[] {
 				saveBytes(base64, fileName, mediaType)
 			},
 			done: saved,
-			main: true,
+			main: isMail(item.channel),
 		},
 		{
 			label: 'Save as a page for a screen reader',
@@ -109,6 +110,35 @@ function whenReady(writing: Writing): Offer[] {
 			needsNote: true,
 		},
 	]
+}
+
+export const onPaperInstead = 'Print and hand over, not by mail'
+export const printedWaiting = 'Given to the printer. Tick it here once it has left.'
+const printedCopy = 'Given to the printer. The copy is on record as handed over.'
+/**
+ * The pages on paper. Of what waits to be mailed it is said that it goes on paper from then on; what
+ * waits to be checked is printed from beside its ticks (Release.tsx).
+ */
+function onPaper({ item: { itemId, state, channel, breachId, sentAt, taken } }: Writing): Offer[] {
+	const isReady = state === 'ready'
+	const isGivenUp = state === 'closed' && sentAt === undefined && taken === undefined
+	const wasPrinted = taken !== undefined
+	const byHand = wasPrinted ? 'Print again' : 'Print'
+	const ready = isMail(channel) ? onPaperInstead : byHand
+	return [
+		{
+			label: isReady ? ready : 'Print a copy to hand over',
+			when: breachId === undefined && state !== 'to-check' && !isGivenUp,
+			work: () => printItem(itemId),
+			done: isReady ? printedWaiting : printedCopy,
+			main: isReady && !isMail(channel) && !wasPrinted,
+		},
+	]
+}
+/** @throws Error in words where the printer could not be reached; it may be printed again */
+export async function printItem(itemId: string): Promise<void> {
+	const { base64, fileName } = await change('outbox.print', { itemId })
+	await printPdf(base64, fileName)
 }
 
 /** Sent, perhaps: what was learnt of it. */
@@ -215,6 +245,7 @@ function always({ item, note }: Writing, mine: boolean): Offer[] {
 /** @param mine whether the item is owned by who works here */
 export const actsOf = (item: OutboxView, note: string, mine: boolean): Act[] =>
 	[
+		...onPaper({ item, note }),
 		...whenReady({ item, note }),
 		...whenSent({ item, note }),
 		...afterwards({ item, note }),

@@ -6,19 +6,24 @@ import { Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
 import { navigate } from 'wouter/use-hash-location'
 import type { OutputOf } from '../../../shared/contract.ts'
+import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
 import { Page } from '../../parts/Page.tsx'
 import { type HostAnswer, useHost } from '../../query.ts'
 import { Breaches } from './Breaches.tsx'
+import { type Choice, nothingChosen } from './choosing.ts'
 import { openClocks } from './clocks.ts'
 import { firstFilter, waitingCounts } from './filters.ts'
 import { Item } from './Item.tsx'
+import { LookThrough } from './LookThrough.tsx'
 import { Mail } from './Mail.tsx'
 import { Prepare } from './Prepare.tsx'
 import { Queue } from './Queue.tsx'
 import { Reports } from './Reports.tsx'
+import { Unsent } from './Unsent.tsx'
 
 const pages = [
 	['queue', 'Queue'],
+	['unsent', 'Signed, not sent'],
 	['prepare', 'Prepare a document'],
 	['reports', 'Delivery reports'],
 	['errors', 'Sent in error'],
@@ -38,6 +43,13 @@ interface OutboxScreenProps {
 export function OutboxScreen({ page = 'queue', item, person }: OutboxScreenProps) {
 	const list = useHost('outbox.list', {}, { againAfterMs: () => lookEveryMs })
 	const [filter, setFilter] = useState(firstFilter)
+	const [choice, choose] = useState(nothingChosen)
+	/** what is looked through, one after another */
+	const [walk, setWalk] = useState<readonly string[]>([])
+	const lookThrough = (items: readonly OutboxView[]) => {
+		setWalk(items.map(({ itemId }) => itemId))
+		navigate('/outbox/look')
+	}
 	return (
 		<Page
 			title="Outbox"
@@ -50,7 +62,7 @@ export function OutboxScreen({ page = 'queue', item, person }: OutboxScreenProps
 				})),
 			}}
 		>
-			{list.value && page !== 'item' && (
+			{list.value && page !== 'item' && page !== 'look' && (
 				<Waiting
 					items={list.value.items}
 					show={(title) => {
@@ -59,7 +71,9 @@ export function OutboxScreen({ page = 'queue', item, person }: OutboxScreenProps
 					}}
 				/>
 			)}
-			<OutboxPage {...{ page, item, person, list, filter, setFilter }} />
+			<OutboxPage
+				{...{ page, item, person, list, filter, setFilter, choice, choose, walk, lookThrough }}
+			/>
 		</Page>
 	)
 }
@@ -69,15 +83,31 @@ interface OutboxPageProps extends OutboxScreenProps {
 	list: HostAnswer<Listed>
 	filter: string
 	setFilter: (title: string) => void
+	choice: Choice
+	choose: (choice: Choice) => void
+	walk: readonly string[]
+	lookThrough: (items: readonly OutboxView[]) => void
 }
-function OutboxPage({ page, item, person, list, filter, setFilter }: OutboxPageProps) {
+function OutboxPage({ page, item, person, walk, ...queue }: OutboxPageProps) {
+	const { list } = queue
 	const owner = person?.role === 'owner'
 	if (page === 'item' && item) return <Item key={item} itemId={item} personId={person?.personId} />
 	// nothing stands before the counts over it are known, so nothing is pushed down
 	if (list.value === undefined && list.says === '') return null
 	switch (page) {
 		case 'queue':
-			return <Queue list={list} filter={filter} setFilter={setFilter} owner={owner} />
+			return <Queue {...queue} owner={owner} />
+		case 'look':
+			return (
+				<LookThrough
+					key={walk.join()}
+					itemIds={walk}
+					list={list}
+					released={() => queue.choose(nothingChosen)}
+				/>
+			)
+		case 'unsent':
+			return <Unsent />
 		case 'prepare':
 		case 'player':
 			return (

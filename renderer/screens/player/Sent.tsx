@@ -1,9 +1,12 @@
-/** What was sent to whom, and how it stands: what needs a person first, then the newest. */
+/**
+ * What was sent or handed over, to whom, when and by whom, and how it ended: what needs a person
+ * first, then the newest.
+ */
 
 import { Box, Chip, Link, Typography } from '@mui/material'
-import { kindWords, stateWords } from '../../../shared/desk/outbox/item.ts'
+import { kindWords, roleWords, stateWords } from '../../../shared/desk/outbox/item.ts'
 import type { SummarySent } from '../../../shared/desk/players/summary.ts'
-import { dayOfMoment } from '../../parts/dates.ts'
+import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
 import { Empty } from '../../parts/Page.tsx'
 import { Panel } from '../../parts/panels.tsx'
 import { may, type PersonRole } from '../../parts/roles.ts'
@@ -22,15 +25,46 @@ const handedOver: Readonly<Record<SummarySent['way'], string>> = {
 	export: 'Saved as a copy',
 	'hand-over': 'Handed over',
 }
-const stateOf = ({ state, way }: SummarySent): string =>
-	state === 'handed-over' ? handedOver[way] : stateWords[state]
+function stateOf({ state, way, leftAt }: SummarySent): string {
+	if (state === 'handed-over') return handedOver[way]
+	if (state === 'not-sent') return 'Withdrawn, not sent'
+	return state === 'closed' && leftAt !== undefined ? 'Sent, closed' : stateWords[state]
+}
+/** What went to the wrong one is never shown as plainly sent. */
+function chipOf(sending: SummarySent): string {
+	if (!sending.isInError) return stateOf(sending)
+	return sending.state === 'sent' ? 'Sent in error' : `${stateOf(sending)}, sent in error`
+}
 /** Sendings on the first screen; the others are folded. */
 const mostShown = 4
-const needsAPerson = ({ state }: SummarySent): boolean =>
-	state === 'uncertain' || state === 'returned' || state === 'to-check'
+const needsAPerson = ({ state, isInError }: SummarySent): boolean =>
+	state === 'uncertain' || state === 'returned' || state === 'to-check' || isInError
 
-function Line({ sending }: { sending: SummarySent }) {
-	const tone = tones[sending.state]
+const wayOf: Readonly<Record<SummarySent['way'], string | undefined>> = {
+	smtp: 'by e-mail',
+	eml: 'by the mail program',
+	print: 'by post',
+	'hand-over': 'by hand',
+	export: undefined,
+}
+/** Of which visit, which way, when and by whom, as far as that is known. */
+function detailOf(sending: SummarySent): string {
+	const { visitDate, leftAt, at, by, state } = sending
+	const when = leftAt ? `left ${dayOfMoment(leftAt)}` : `since ${dayOfMoment(at)}`
+	return [
+		visitDate && `visit of ${dayInWords(visitDate)}`,
+		state === 'handed-over' ? undefined : wayOf[sending.way],
+		when,
+		by && `by ${by}`,
+	]
+		.filter(Boolean)
+		.join(', ')
+}
+const whom = ({ to, role }: SummarySent): string => (role ? `${to} (${roleWords[role]})` : to)
+
+function Line({ sending, isDesk }: { sending: SummarySent; isDesk: boolean }) {
+	const tone = sending.isInError ? 'error' : tones[sending.state]
+	const what = `${kindWords[sending.kind]} to ${whom(sending)}`
 	return (
 		<Box
 			component="li"
@@ -42,18 +76,29 @@ function Line({ sending }: { sending: SummarySent }) {
 				py: 0.5,
 			}}
 		>
-			<Typography sx={{ flex: '1 1 12rem', overflowWrap: 'anywhere' }}>
-				{kindWords[sending.kind]} to {sending.to}
-			</Typography>
-			<Typography variant="body2" color="textSecondary">
-				{dayOfMoment(sending.at)}
-			</Typography>
-			<Chip size="small" variant="outlined" color={tone ?? 'default'} label={stateOf(sending)} />
+			<Box sx={{ flex: '1 1 12rem', overflowWrap: 'anywhere' }}>
+				{isDesk && sending.itemId ? (
+					<Link
+						href={`#/outbox/item/${sending.itemId}`}
+						underline="hover"
+						sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 24 }}
+					>
+						{what}
+					</Link>
+				) : (
+					<Typography>{what}</Typography>
+				)}
+				<Typography variant="body2" color="textSecondary">
+					{detailOf(sending)}
+				</Typography>
+			</Box>
+			<Chip size="small" variant="outlined" color={tone ?? 'default'} label={chipOf(sending)} />
 		</Box>
 	)
 }
 const plain = { listStyle: 'none', m: 0, p: 0 } as const
-const keyOf = ({ itemId, at, to }: SummarySent): string => itemId ?? `${at} ${to}`
+const keyOf = ({ itemId, at, to, state }: SummarySent): string =>
+	`${itemId ?? ''} ${state} ${at} ${to}`
 export function Sent({
 	sent,
 	role,
@@ -67,10 +112,11 @@ export function Sent({
 }) {
 	const ordered = [...sent.filter(needsAPerson), ...sent.filter((one) => !needsAPerson(one))]
 	const more = ordered.slice(mostShown)
+	const isDesk = role !== undefined && may(role).desk
 	const lines = (some: readonly SummarySent[]) => (
 		<Box component="ul" sx={plain}>
 			{some.map((sending) => (
-				<Line key={keyOf(sending)} sending={sending} />
+				<Line key={keyOf(sending)} sending={sending} isDesk={isDesk} />
 			))}
 		</Box>
 	)
@@ -79,8 +125,7 @@ export function Sent({
 			named
 			title="Sent"
 			beside={
-				role !== undefined &&
-				may(role).desk &&
+				isDesk &&
 				hasVisits && (
 					<Link
 						href={`#/outbox/player/${playerId}`}

@@ -6,6 +6,7 @@ import { id, nothing, reason } from '../workplace/shapes.ts'
 import { breachClockSchema, breachSchema, breachStepNames } from './breach.ts'
 import { channels, outboxItemSchema, pageKinds, recipientRoles, recipientSchema } from './item.ts'
 import { smtpSchema, smtpShownSchema } from './mail-settings.ts'
+import { manyCalls } from './many-calls.ts'
 import { sendingNoteSchema } from './sending-note.ts'
 
 const item = z.strictObject({ itemId: id })
@@ -18,6 +19,8 @@ const outboxViewSchema = outboxItemSchema.omit({ password: true, handing: true }
 	ageDays: z.number(),
 	overdue: z.boolean(),
 	sending: z.boolean(),
+	/** Who is at work found it right beside its page in this session: several go in one step. */
+	compared: z.boolean(),
 	/** A version signed after the one of this item. */
 	newerVersion: z.number().optional(),
 })
@@ -25,6 +28,7 @@ export type OutboxView = z.infer<typeof outboxViewSchema>
 const file = z.strictObject({ base64: z.string(), fileName: z.string(), mediaType: z.string() })
 
 export const outboxCalls = {
+	...manyCalls,
 	'outbox.recipients': call(
 		z.strictObject({ visitId: id }),
 		z.strictObject({

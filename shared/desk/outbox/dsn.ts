@@ -137,9 +137,20 @@ export function failureInWords(
 	if (address === undefined || others.length > 0 || code === undefined) return undefined
 	return { address, action: 'failed', status: code }
 }
+/** RFC 3463 3.3 and 3.4: too big for the mailbox (5.2.3) or for the mail system (5.3.4). */
+export const isTooBig = (status: string): boolean => status === '5.2.3' || status === '5.3.4'
+export const tooBigWords = 'it is too big. Print it, or hand it over.'
+
+/** Why it failed: the address, its size, or the way. */
+function failedWords(status: string): string {
+	if (isTooBig(status)) return tooBigWords
+	return status.startsWith('5')
+		? 'the address or the mailbox refused it. Check the address with the recipient.'
+		: 'it could not be delivered in time. It may be sent again.'
+}
 /**
- * What a report means for a message: its new state and words. 5.x.x marks the address; 4.x.x is the
- * way, not the address.
+ * What a report means for a message: its new state and words. 5.x.x marks the address, unless the
+ * message was too big; 4.x.x is the way, not the address.
  */
 export function meaningOf({ action, status, diagnostic }: DsnRecipient): {
 	state: 'sent' | 'delivered' | 'returned'
@@ -149,11 +160,9 @@ export function meaningOf({ action, status, diagnostic }: DsnRecipient): {
 	const said = diagnostic ? ` The server said: ${diagnostic}` : ''
 	switch (action) {
 		case 'failed': {
-			const badAddress = status.startsWith('5')
-			const why = badAddress
-				? 'the address or the mailbox refused it. Check the address with the recipient.'
-				: 'it could not be delivered in time. It may be sent again.'
-			return { state: 'returned', badAddress, says: `Returned (${status}): ${why}${said}` }
+			const badAddress = status.startsWith('5') && !isTooBig(status)
+			const says = `Returned (${status}): ${failedWords(status)}${said}`
+			return { state: 'returned', badAddress, says }
 		}
 		case 'delivered':
 			return {

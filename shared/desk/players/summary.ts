@@ -1,7 +1,7 @@
 /** What stands first on a player's page: the last prescription, what is due, what was sent. */
 import { z } from 'zod'
 import { ownedVerdicts } from '../../engine/visit/terms.ts'
-import { channels, outboxKinds, outboxStates } from '../outbox/item.ts'
+import { channels, outboxKinds, outboxStates, recipientRoles } from '../outbox/item.ts'
 import { id } from '../workplace/shapes.ts'
 
 /** What the lines of a prescription are about, in their order. */
@@ -36,15 +36,26 @@ const sizesSchema = z.strictObject({
 	isSwollen: z.boolean(),
 })
 export type SummarySizes = z.infer<typeof sizesSchema>
+/** Of what the outbox knows, and of what was given out without it; nothing clinical in it. */
 const sentSchema = z.strictObject({
 	/** absent where it was handed over without the outbox: the player's report */
 	itemId: id.optional(),
 	kind: z.enum(outboxKinds),
 	to: z.string(),
+	/** what kind of reader that is; not known of what went without the outbox */
+	role: z.enum(recipientRoles).optional(),
+	/** the visit that it is made of; absent where that cannot be read */
+	visitDate: z.string().optional(),
+	/** who let it go: released it, or handed it over; absent where nobody did yet */
+	by: z.string().optional(),
+	/** when it left, ISO moment; absent where it did not */
+	leftAt: z.string().optional(),
 	/** when it last changed, ISO moment */
 	at: z.string(),
-	state: z.enum([...outboxStates, 'handed-over']),
+	/** given up before it left: not sent; a copy on paper: handed over */
+	state: z.enum([...outboxStates, 'handed-over', 'not-sent']),
 	way: z.enum([...channels, 'export']),
+	isInError: z.boolean(),
 })
 export type SummarySent = z.infer<typeof sentSchema>
 
