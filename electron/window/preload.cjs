@@ -6,10 +6,16 @@ const { contextBridge, ipcRenderer } = require('electron')
 
 contextBridge.exposeInMainWorld('lastwright', {
 	/**
-	 * ipcRenderer itself never crosses: the page reaches one channel and no other.
+	 * ipcRenderer itself never crosses: the page reaches these two channels and no other.
 	 * @param {string} name
 	 * @param {unknown} input
 	 * @returns {Promise<unknown>}
 	 */
 	call: (name, input) => ipcRenderer.invoke('lastwright:call', name, input),
+	/**
+	 * A folder or a file, chosen in the system's own dialog.
+	 * @param {string} purpose
+	 * @returns {Promise<unknown>}
+	 */
+	choose: (purpose) => ipcRenderer.invoke('lastwright:choose', purpose),
 })

@@ -10,6 +10,7 @@ export const scheme = 'app'
 const host = 'lastwright'
 export const startUrl = `${scheme}://${host}/`
 export const callChannel = 'lastwright:call'
+export const chooseChannel = 'lastwright:choose'
 /**
  * Without the prefix 'persist:' the browser part keeps its cache in memory: nothing clinical
  * reaches its profile on the disk.

@@ -39,6 +39,7 @@ function breaking(here: string) {
 		demo: false,
 		version: '0',
 		saveSettings: () => {},
+		lastPlaces: { get: () => ({}), keep: () => {} },
 	}
 	return { store, fault, session: new Session(deps, memory) }
 }

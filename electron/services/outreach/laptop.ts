@@ -112,7 +112,7 @@ function mustBeReadable({ unread }: OpenedPack): void {
 	)
 }
 /** Calls that a pack which ran out still answers: the way home, and what leads to it. */
-const stillOpen = /^(session|outreach|backups)\.|^clinic\.get$/
+const stillOpen = /^(session|outreach|backups|places)\.|^clinic\.get$/
 
 /**
  * What stands in the way of a call on a laptop whose pack has run out. The latest day that the laptop

@@ -4,7 +4,8 @@ import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { Answered } from '../../parts/Answered.tsx'
-import { Field, Form, Outcome } from '../../parts/form.tsx'
+import { PlaceField } from '../../parts/choose/PlaceField.tsx'
+import { Form, Outcome } from '../../parts/form.tsx'
 import { counted } from '../../parts/Needs.tsx'
 import { acts, Panel, Rows, timeWords } from '../../parts/panels.tsx'
 import { change, type HostAction, useHost, useHostAction } from '../../query.ts'
@@ -83,16 +84,16 @@ function OtherFolder({ action: { busy, run } }: { action: HostAction }) {
 			}
 		>
 			<Box sx={{ flexGrow: 1, maxWidth: 520 }}>
-				<Field
+				<PlaceField
 					label="Other folder or stick"
+					purpose="backups"
 					value={folder}
 					set={setFolder}
-					optional
-					hint="A whole path. A stick kept elsewhere also survives fire and theft."
+					hint="A stick kept elsewhere also survives fire and theft."
 				/>
 			</Box>
-			<Button type="submit" variant="outlined" disabled={busy || !folder.trim()}>
-				Use this folder
+			<Button type="submit" variant="outlined" disabled={busy || !folder}>
+				Send backups there
 			</Button>
 		</Form>
 	)
