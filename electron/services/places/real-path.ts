@@ -13,12 +13,18 @@ const outside = (path: string) =>
 		`${path} does not lie in a place that can be looked into. Choose a place of the list, or write ` +
 			'the path instead.',
 	)
+type Fault = readonly [code: RefusalCode, says: (path: string) => string]
+const gone: Fault = [
+	'places.no-folder',
+	(path) =>
+		`${path} is not there any more. Plug the stick in and look again, or choose another place.`,
+]
 /** What the system says of a path, as a code of ours and in words. */
-const faults: Readonly<Record<string, [code: RefusalCode, says: (path: string) => string]>> = {
-	ENOENT: ['places.no-folder', (path) => `${path} is not there any more. Is the stick plugged in?`],
+const faults: Readonly<Record<string, Fault>> = {
+	ENOENT: gone,
 	ENOTDIR: ['places.file-not-folder', (path) => `${path} is not a folder. Choose another one.`],
-	ENODEV: ['places.no-folder', (path) => `${path} is not there any more. Is the stick plugged in?`],
-	ENXIO: ['places.no-folder', (path) => `${path} is not there any more. Is the stick plugged in?`],
+	ENODEV: gone,
+	ENXIO: gone,
 	EIO: [
 		'places.not-readable',
 		(path) => `${path} cannot be read: the disk or stick fails. Plug it in again, or use another.`,

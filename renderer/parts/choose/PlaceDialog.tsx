@@ -120,6 +120,8 @@ export function PlaceDialog({
 			transitionDuration={0}
 			aria-labelledby={titleId}
 			aria-describedby={stateId}
+			// the form behind the dialog would hear it too
+			onSubmit={(event) => event.stopPropagation()}
 		>
 			<DialogTitle id={titleId}>{purposes[purpose].title}</DialogTitle>
 			<DialogContent sx={{ display: 'grid', gap: 1, gridTemplateColumns: 'minmax(0, 1fr)' }}>

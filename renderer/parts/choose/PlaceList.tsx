@@ -8,7 +8,7 @@ import { besideName, emptyWords } from './placeWords.ts'
 import type { Places } from './usePlaces.ts'
 
 const listStyle = {
-	height: { xs: '38vh', sm: 320 },
+	height: 'min(38vh, 20rem)',
 	overflowY: 'auto',
 	border: 1,
 	borderColor: 'divider',
@@ -21,6 +21,7 @@ const listStyle = {
 		columnGap: 1.5,
 		minHeight: 44,
 		px: 1.5,
+		py: 0.75,
 		cursor: 'pointer',
 		overflowWrap: 'anywhere',
 		contentVisibility: 'auto',
@@ -76,6 +77,8 @@ function useListKeys(places: Places, enter: (entry: PlaceEntry) => void) {
 	const doFor = (key: string): boolean => {
 		const next = markedBy(key, marked, entries.length)
 		const entry = entries[marked]
+		// a way by another key ends the beginning of a name
+		if (key.length > 1) typed.current = { letters: '', atMs: 0 }
 		if (next !== undefined) setMarked(next)
 		else if (key === 'Backspace') up()
 		else if (key === 'Enter' && entry) enter(entry)
@@ -85,7 +88,9 @@ function useListKeys(places: Places, enter: (entry: PlaceEntry) => void) {
 	}
 	return (event: KeyboardEvent) => {
 		if (event.ctrlKey || event.altKey || event.metaKey) return
-		if (!doFor(event.key)) return
+		// while another folder is read a key would still mean this one
+		const isWaiting = places.busy && event.key !== 'Tab' && event.key !== 'Escape'
+		if (!isWaiting && !doFor(event.key)) return
 		event.preventDefault()
 		// single keys of the page below are not for here
 		event.stopPropagation()
@@ -125,6 +130,7 @@ export function PlaceList({
 			role="listbox"
 			tabIndex={0}
 			aria-label={label}
+			aria-busy={places.busy}
 			aria-activedescendant={entries.length > 0 ? `${id}-${marked}` : undefined}
 			onKeyDown={onKeyDown}
 			sx={listStyle}

@@ -75,7 +75,7 @@ function OtherFolder({ action: { busy, run } }: { action: HostAction }) {
 	const [folder, setFolder] = useState('')
 	return (
 		<Form
-			sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}
+			sx={{ display: 'grid', gap: 1 }}
 			submit={() =>
 				run(async () => {
 					await change('backups.setFolder', { folder })
@@ -83,18 +83,18 @@ function OtherFolder({ action: { busy, run } }: { action: HostAction }) {
 				})
 			}
 		>
-			<Box sx={{ flexGrow: 1, maxWidth: 520 }}>
-				<PlaceField
-					label="Other folder or stick"
-					purpose="backups"
-					value={folder}
-					set={setFolder}
-					hint="A stick kept elsewhere also survives fire and theft."
-				/>
+			<PlaceField
+				label="Other folder or stick"
+				purpose="backups"
+				value={folder}
+				set={setFolder}
+				hint="A stick kept elsewhere also survives fire and theft."
+			/>
+			<Box>
+				<Button type="submit" variant="outlined" disabled={busy || !folder}>
+					Send backups there
+				</Button>
 			</Box>
-			<Button type="submit" variant="outlined" disabled={busy || !folder}>
-				Send backups there
-			</Button>
 		</Form>
 	)
 }

@@ -66,29 +66,30 @@ interface ReportsProps {
 function Reports({ over, running, write, cancel }: ReportsProps) {
 	const [folder, setFolder] = useState('')
 	return (
-		<Form
-			submit={() => write(folder)}
-			sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}
-		>
-			<Box sx={{ flexGrow: 1, maxWidth: 520 }}>
-				<PlaceField
-					label="Folder for the reports"
-					purpose="reports"
-					value={folder}
-					set={setFolder}
-					hint="The files there are not sealed: use a safe place."
-				/>
-			</Box>
-			<Button type="submit" variant={over ? 'contained' : 'outlined'} disabled={running || !folder}>
-				Write the reports
-			</Button>
-			{running ? (
-				<Button variant="outlined" onClick={cancel}>
-					Cancel
+		<Form submit={() => write(folder)} sx={{ display: 'grid', gap: 1 }}>
+			<PlaceField
+				label="Folder for the reports"
+				purpose="reports"
+				value={folder}
+				set={setFolder}
+				hint="The files there are not sealed: use a safe place."
+			/>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 2 }}>
+				<Button
+					type="submit"
+					variant={over ? 'contained' : 'outlined'}
+					disabled={running || !folder}
+				>
+					Write the reports
 				</Button>
-			) : (
-				<Needs fields={[[folder, 'folder for the reports']]} />
-			)}
+				{running ? (
+					<Button variant="outlined" onClick={cancel}>
+						Cancel
+					</Button>
+				) : (
+					<Needs fields={[[folder, 'folder for the reports']]} />
+				)}
+			</Box>
 		</Form>
 	)
 }
