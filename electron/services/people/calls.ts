@@ -46,7 +46,7 @@ export const peopleCalls = (
 			session.paper.confirm(groups)
 			return {}
 		},
-		'session.moveHere': (input) => moveHere(deps, input),
+		'session.moveHere': (input) => moveHere(memory, deps, input),
 		'people.list': () => listPeople(memory, deps, session),
 		'people.save': (input) => savePerson(memory, deps, session, input),
 		'people.retire': (input) => retirePerson(memory, deps, session, input),
