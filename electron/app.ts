@@ -20,6 +20,7 @@ import { outreachCalls } from './services/outreach/calls.ts'
 import { packRefusal } from './services/outreach/laptop.ts'
 import { consentCalls, peopleCalls } from './services/people/calls.ts'
 import { Session } from './services/people/session.ts'
+import { placeCalls } from './services/places/calls.ts'
 import { playerCalls } from './services/players/calls.ts'
 import { recallCalls } from './services/recall/calls.ts'
 import { acting } from './services/records/acting.ts'
@@ -85,6 +86,7 @@ export function createApp(options: AppOptions): App {
 		...peopleCalls(memory, deps, session, afterUnlock),
 		...auditCalls(memory, deps),
 		...clinicCalls(memory, deps, look),
+		...placeCalls(memory, deps),
 		...playerCalls(memory, deps),
 		...visitCalls(memory, deps),
 		...shelfCalls(memory, deps),
@@ -124,6 +126,18 @@ function roomOf(store: Store, freeBytes: AppOptions['freeBytes']) {
 		return undefined
 	}
 }
+/** A place that cannot be written down is remembered until the program ends. */
+const lastPlacesIn = (file: SettingsFile): Deps['lastPlaces'] => ({
+	get: () => file.settings.lastPlaces ?? {},
+	keep: (purpose, folder) => {
+		const lastPlaces = { ...file.settings.lastPlaces, [purpose]: folder }
+		try {
+			file.save({ lastPlaces })
+		} catch {
+			file.use({ lastPlaces })
+		}
+	},
+})
 /** Opens store and settings of the data folder; the records in it stay locked. */
 function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOptions): Opened {
 	const now = options.now ?? (() => new Date())
@@ -158,6 +172,7 @@ function openFolder({ dataFolder, renderPdf, scryptCost, ...options }: AppOption
 		version: engineVersion,
 		room: () => roomOf(store, options.freeBytes),
 		saveSettings: (changed) => file.save(changed),
+		lastPlaces: lastPlacesIn(file),
 	}
 	const look: LookOfPc = {
 		get: () => settings.look ?? defaultLook,

@@ -1,5 +1,6 @@
 /** The only door to the host: the Electron preload where present, else the loopback address. */
 import type { Answer, CallName, InputOf, OutputOf } from '../shared/contract.ts'
+import type { Purpose } from '../shared/desk/places/purposes.table.ts'
 import type { Printed } from '../shared/desk/workplace/printed.ts'
 import type { RefusalCode } from '../shared/desk/workplace/refusal.ts'
 
@@ -9,6 +10,8 @@ declare global {
 			call(name: string, input: unknown): Promise<Answer<unknown>>
 			/** prints a PDF through the desktop window */
 			print(base64: string): Promise<Printed>
+			/** opens the system's own dialog; without a path where nothing was chosen */
+			choose(purpose: Purpose): Promise<Answer<{ path?: string }>>
 		}
 	}
 }
@@ -60,6 +63,14 @@ export function tell<N extends CallName>(name: N, input: InputOf<N>): void {
 				keepalive: true,
 			})
 	told.catch(() => {})
+}
+/** Whether a folder or file is chosen in a dialog of the system. */
+export const choosesNatively = (): boolean => window.lastwright !== undefined
+/** @returns the path; undefined where nothing was chosen. @throws HostRefusal */
+export async function chooseNatively(purpose: Purpose): Promise<string | undefined> {
+	const answer = await window.lastwright?.choose(purpose)
+	if (answer?.ok === false) throw new HostRefusal(answer.code, answer.message, answer.problems)
+	return answer?.value.path
 }
 /** The sentences of a failure, the problems named after it. */
 export function wordsOf(error: unknown): string {

@@ -4,6 +4,7 @@ import { backupCalls } from './desk/backups/calls.ts'
 import { outboxCalls } from './desk/outbox/calls.ts'
 import { outreachCalls } from './desk/outreach/calls.ts'
 import { peopleCalls } from './desk/people/calls.ts'
+import { placeCalls } from './desk/places/calls.ts'
 import { playerCalls } from './desk/players/calls.ts'
 import { recallCalls } from './desk/recall/calls.ts'
 import { recordCalls } from './desk/records/calls.ts'
@@ -32,6 +33,7 @@ export const contract = {
 	...peopleCalls,
 	...recordCalls,
 	...workplaceCalls,
+	...placeCalls,
 	...playerCalls,
 	...visitCalls,
 	...backupCalls,

@@ -36,6 +36,7 @@ const unattended: readonly CallName[] = [
 	'season.progress',
 	'squad.progress',
 	'squad.open',
+	'outreach.progress',
 	'outbox.list',
 ]
 const isCall = (name: string): name is CallName => Object.hasOwn(contract, name)

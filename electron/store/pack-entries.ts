@@ -9,6 +9,7 @@ import {
 } from '../../shared/desk/outreach/carried.ts'
 import { boundVersion, type Heading } from './pack-heading.ts'
 import { PackRefused } from './pack-refused.ts'
+import type { PackWork } from './pack-work.ts'
 import { seal, unseal } from './seal.ts'
 
 /** Longest entry, in bytes of its JSON: far above a visit with its report. A choice of this program. */
@@ -76,14 +77,16 @@ function encoded(clear: Uint8Array): Uint8Array {
  * The entries of a body, each held against its sum.
  * @param sums SHA-256 of each, records first
  * @param records how many of them are records; the rest are drafts
- * @throws PackRefused where an entry is not the one that is listed; SealBroken where it was altered
+ * @throws PackRefused where an entry is not the one that is listed; SealBroken where it was altered;
+ * what `work` throws
  */
-export function openEntries(
+export async function openEntries(
 	key: Uint8Array,
 	heading: Sealing,
 	body: Buffer,
 	{ sha256: sums, records }: { sha256: readonly string[]; records: number },
-): Entries {
+	work: PackWork,
+): Promise<Entries> {
 	const entries: Entries = { records: [], drafts: [], unread: [] }
 	let unfolded = 0
 	let from = 0
@@ -100,6 +103,7 @@ export function openEntries(
 		if (unfolded > mostUnfolded) throw new PackRefused(tooMuch)
 		takeEntry(entries, clear, bytes, place)
 		from = end + 1
+		await work.at('opening', index + 1, sums.length)
 	}
 	if (index !== sums.length || from !== body.length)
 		throw new PackRefused('The pack does not hold what its manifest lists. Nothing was changed.')

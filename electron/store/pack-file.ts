@@ -4,7 +4,8 @@
  * ever, and a file of a later form as far as it can be.
  */
 import { createHmac, randomBytes, randomUUID } from 'node:crypto'
-import { closeSync, openSync, rmSync, writeSync } from 'node:fs'
+import { rmSync } from 'node:fs'
+import { open } from 'node:fs/promises'
 import {
 	type Carried,
 	type CarriedDraft,
@@ -29,8 +30,10 @@ import {
 	newerWords,
 	packSeal,
 	packVersion,
+	withSum,
 } from './pack-heading.ts'
 import { PackRefused } from './pack-refused.ts'
+import { type PackWork, unwatched } from './pack-work.ts'
 import { FileRefused, readPlainFile, startOfPlainFile } from './plain-file.ts'
 import { passphraseBytes, seal, unseal, wrap } from './seal.ts'
 
@@ -64,26 +67,31 @@ export type Unfinished = Omit<
 	Manifest,
 	'format' | 'version' | 'packId' | 'sha256' | 'records' | 'drafts' | 'counts'
 >
+/** What a pack carries, and what its manifest says besides. */
+export interface PackContent {
+	about: Unfinished
+	records: readonly Carried[]
+	drafts: readonly CarriedDraft[]
+}
+/** Bytes that are written between two looks at whether the work goes on. A choice of this program. */
+const chunkBytes = 2 ** 20
+
 /**
  * Writes a pack: a finished file or none.
  * @returns its manifest and receipt
- * @throws PackRefused where it would be larger than a pack may be
+ * @throws PackRefused where it would be larger than a pack may be; what `work` throws
  */
 export async function writePack(
 	file: string,
 	passphrase: string,
 	cost: number,
-	about: Unfinished,
-	records: readonly Carried[],
-	drafts: readonly CarriedDraft[],
+	{ about, records, drafts }: PackContent,
+	work: PackWork = unwatched,
 ): Promise<{ manifest: Manifest; receipt: string; bytes: number }> {
 	const packId = randomUUID()
 	const key = randomBytes(32)
 	const made = { version: packVersion, packId }
-	const entries = [...records, ...drafts].map((record) =>
-		Buffer.from(JSON.stringify(record), 'utf8'),
-	)
-	mustFit(entries)
+	const { sealed, sums } = await sealAll(key, made, [...records, ...drafts], work)
 	const counts: Record<string, number> = {}
 	for (const { kind } of records) counts[kind] = (counts[kind] ?? 0) + 1
 	const manifest: Manifest = {
@@ -93,11 +101,9 @@ export async function writePack(
 		counts,
 		records: records.length,
 		drafts: drafts.length,
-		sha256: entries.map(sha256),
+		sha256: sums,
 	}
-	const body = Buffer.concat(
-		entries.map((entry, index) => Buffer.from(sealEntry(key, made, entry, index), 'latin1')),
-	)
+	const body = Buffer.concat(sealed)
 	const head = await headOf(key, passphrase, cost, { manifest, body })
 	const whole = Buffer.concat([Buffer.from(`${JSON.stringify(head)}\n`, 'latin1'), body])
 	if (whole.length > longestFile)
@@ -105,15 +111,33 @@ export async function writePack(
 			`The pack would have ${whole.length} bytes, more than one may have (${longestFile}). ` +
 				'Choose fewer players or less history. No half pack was left there.',
 		)
-	writeWhole(file, whole)
+	await writeWhole(file, whole, work)
 	return { manifest, receipt: receiptOf(key, head.bodySha256), bytes: whole.length }
 }
 /** @throws PackRefused where there is more than a pack may hold: it could not be read again */
-function mustFit(entries: readonly Uint8Array[]): void {
-	const bytes = entries.reduce((sum, { length }) => sum + length, 0)
-	if (entries.length <= mostEntries && bytes <= mostUnfolded) return
+async function sealAll(
+	key: Uint8Array,
+	made: Pick<Heading, 'version' | 'packId'>,
+	carried: readonly unknown[],
+	work: PackWork,
+): Promise<{ sealed: Buffer[]; sums: string[] }> {
+	const sealed: Buffer[] = []
+	const sums: string[] = []
+	let bytes = 0
+	for (const [index, one] of carried.entries()) {
+		const entry = Buffer.from(JSON.stringify(one), 'utf8')
+		bytes += entry.length
+		mustFit(carried.length, bytes)
+		sums.push(sha256(entry))
+		sealed.push(Buffer.from(sealEntry(key, made, entry, index), 'latin1'))
+		await work.at('sealing', index + 1, carried.length)
+	}
+	return { sealed, sums }
+}
+function mustFit(count: number, bytes: number): void {
+	if (count <= mostEntries && bytes <= mostUnfolded) return
 	throw new PackRefused(
-		`These are ${entries.length} records with ${bytes} bytes; one pack carries ${mostEntries} ` +
+		`These are ${count} records with more than ${bytes} bytes; one pack carries ${mostEntries} ` +
 			`records and ${mostUnfolded} bytes. Choose fewer players or less history. No half pack was ` +
 			'left there.',
 	)
@@ -129,7 +153,7 @@ async function headOf(
 	const wrapped = await wrap(key, packId, passphraseBytes(passphrase), cost)
 	const text = Buffer.from(JSON.stringify(manifest), 'utf8')
 	const bound = [body.length, bodySha256, ...boundVersion({ version })]
-	return {
+	return withSum({
 		format: 'lastwright-pack',
 		version,
 		seal: packSeal,
@@ -140,18 +164,23 @@ async function headOf(
 		manifest: base64(seal(key, packId, 'manifest', text, bound)),
 		bodyBytes: body.length,
 		bodySha256,
-	}
+	})
 }
-function writeWhole(file: string, bytes: Uint8Array): void {
+/** Whole or not there: a full stick, a fault or a stop in between leaves nothing. */
+async function writeWhole(file: string, bytes: Uint8Array, work: PackWork): Promise<void> {
 	const coming = `${file}.writing`
+	const handle = await open(coming, 'wx', 0o600)
 	try {
-		const handle = openSync(coming, 'wx', 0o600)
 		try {
-			let written = 0
-			while (written < bytes.length) written += writeSync(handle, bytes, written)
+			for (let from = 0; from < bytes.length; from += chunkBytes) {
+				await handle.writeFile(bytes.subarray(from, from + chunkBytes))
+				await work.at('writing', Math.min(from + chunkBytes, bytes.length), bytes.length)
+			}
+			await handle.sync()
 		} finally {
-			closeSync(handle)
+			await handle.close()
 		}
+		await work.at('writing', bytes.length, bytes.length)
 		putInPlace(coming, file)
 	} catch (error) {
 		rmSync(coming, { force: true })
@@ -166,8 +195,15 @@ export function isPackFile(file: string): boolean {
 		return false
 	}
 }
-/** Reads a pack whole before anything of it is used. @throws PackRefused in words */
-export async function readPack(file: string, passphrase: string): Promise<OpenedPack> {
+/**
+ * Reads a pack whole before anything of it is used.
+ * @throws PackRefused in words; what `work` throws
+ */
+export async function readPack(
+	file: string,
+	passphrase: string,
+	work: PackWork = unwatched,
+): Promise<OpenedPack> {
 	const bytes = bytesOf(file)
 	const end = bytes.indexOf(10)
 	const unknown = new Set<string>()
@@ -177,7 +213,7 @@ export async function readPack(file: string, passphrase: string): Promise<Opened
 	const key = await keyOf(heading, passphrase)
 	try {
 		const manifest = manifestOf(heading, key, unknown)
-		const entries = openEntries(key, heading, body, manifest)
+		const entries = await openEntries(key, heading, body, manifest, work)
 		const receipt = receiptOf(key, heading.bodySha256)
 		return { manifest, ...entries, receipt, unknown: [...unknown].sort() }
 	} catch (error) {

@@ -12,11 +12,11 @@ import { filesIn, outsideFolder, takeFolder } from './folder.ts'
 import type { FolderLock } from './lock.ts'
 import { openAtStart } from './opening.ts'
 import { damagedWords, type NewRecord, type StoredRecord } from './record.ts'
-import type { RollRow } from './roll.ts'
 import { scryptCost } from './seal.ts'
 import { knownAuthors, type Signature, signatureOf } from './signatures.ts'
 import type { Actor, AuditNote } from './trail.ts'
-import { verifyAll } from './verification.ts'
+import type { Damaged, Wanted } from './travelling.ts'
+import { type Verified, verifyAll, verifySteps } from './verification.ts'
 
 export type { RemakeCard } from './cards.ts'
 export { ownerSlot } from './key-slots.ts'
@@ -186,17 +186,25 @@ export class Store extends BackedUpStore {
 	verify(destroyed: ReadonlySet<string>): { rows: number; problems: string[] } {
 		return verifyAll(this.parts, destroyed)
 	}
+	/** The same, a step for each record; the last one gives the answer. */
+	verifying(destroyed: ReadonlySet<string>): Iterable<Verified | undefined> {
+		return verifySteps(this.parts, destroyed)
+	}
 
 	/**
 	 * Records as they travel, in the common order; `wanted` gets the kind and the player.
 	 * @param damaged gets the place of each record that cannot be read and stays here
 	 */
-	carry(
-		playerIds: readonly string[],
-		wanted: (kind: string, about: string | undefined) => boolean,
-		damaged?: (row: RollRow) => void,
-	): Carried[] {
+	carry(playerIds: readonly string[], wanted: Wanted, damaged?: Damaged): Carried[] {
 		return this.parts.travelling.carry(playerIds, wanted, damaged)
+	}
+	/** The same, a step for each record. What is written meanwhile is not in it. */
+	carrying(playerIds: readonly string[], wanted: Wanted, damaged?: Damaged): Iterable<Carried[]> {
+		return this.parts.travelling.carrying(playerIds, wanted, damaged)
+	}
+	/** Differs as soon as a record was written or destroyed. */
+	get state(): string {
+		return `${this.recordCount} ${this.lastTick}`
 	}
 	/** Whether a record that comes in is here already, whole and the same. */
 	holds(coming: Carried): 'no' | 'same' | 'other' {

@@ -7,6 +7,9 @@ import { mustBeRecordId, type StoredRecord } from './record.ts'
 import { isDamage, type RecordParts, type Records } from './records.ts'
 import { inCommonOrder, type RollRow } from './roll.ts'
 
+export type Wanted = (kind: string, about: string | undefined) => boolean
+export type Damaged = (row: RollRow) => void
+type CarryAsked = [playerIds: readonly string[], wanted: Wanted, damaged?: Damaged]
 export class Travelling {
 	readonly #parts: RecordParts
 	readonly #records: Records
@@ -19,23 +22,23 @@ export class Travelling {
 	 * players are known by `playerIds`. One that is damaged stays here.
 	 * @param damaged gets the row of each such record
 	 */
-	carry(
+	carry(...asked: CarryAsked): Carried[] {
+		return [...this.carrying(...asked)].flat()
+	}
+	/** The same, a step for each record. */
+	*carrying(
 		playerIds: readonly string[],
-		wanted: (kind: string, about: string | undefined) => boolean,
-		damaged: (row: RollRow) => void = () => {},
-	): Carried[] {
+		wanted: Wanted,
+		damaged: Damaged = () => {},
+	): Generator<Carried[]> {
 		const { roll, keyring } = this.#parts
 		keyring.opened()
 		const known = new Map(playerIds.map((id) => [keyring.digest('about', id), id]))
-		return roll
-			.all()
-			.toSorted(inCommonOrder)
-			.flatMap((row) => {
-				const about = row.about === null ? undefined : known.get(row.about)
-				const isAnothers = row.about !== null && about === undefined
-				if (isAnothers || !wanted(row.kind, about)) return []
-				return this.#carried(row, about, damaged)
-			})
+		for (const row of roll.all().toSorted(inCommonOrder)) {
+			const about = row.about === null ? undefined : known.get(row.about)
+			const isAnothers = row.about !== null && about === undefined
+			if (!isAnothers && wanted(row.kind, about)) yield this.#carried(row, about, damaged)
+		}
 	}
 	#carried(row: RollRow, about: string | undefined, damaged: (row: RollRow) => void): Carried[] {
 		let record: StoredRecord | undefined

@@ -4,7 +4,7 @@ import type { OpenRow } from './audit-chain.ts'
 import { isSignedBy } from './author.ts'
 import type { Parts } from './parts.ts'
 import { isRecordId, type StoredRecord } from './record.ts'
-import { type RollFault, rollFaults } from './roll-repair.ts'
+import { type RollFault, walkRoll } from './roll-repair.ts'
 import { installationIn } from './signatures.ts'
 
 /** What leaves a record behind; what is given out or printed names other things as well. */
@@ -21,10 +21,20 @@ const mostNamed = 100
  * @param destroyed ids of records that were destroyed by the rule, of which nothing is missing
  * @returns the number of rows of the trail and a sentence for each fault
  */
-export function verifyAll(
+export function verifyAll(parts: Parts, destroyed: ReadonlySet<string>): Verified {
+	const [answer] = [...verifySteps(parts, destroyed)].slice(-1)
+	if (answer === undefined) throw new Error('the last step of a verification is its answer')
+	return answer
+}
+export interface Verified {
+	rows: number
+	problems: string[]
+}
+/** A step for each record that is opened; the last one is the answer. */
+export function* verifySteps(
 	parts: Parts,
 	destroyed: ReadonlySet<string>,
-): { rows: number; problems: string[] } {
+): Generator<Verified | undefined> {
 	const { trail, roll, keeper, alarms } = parts
 	const named: NamedRecord[] = []
 	const { rows, problems } = trail.verify((row) => {
@@ -41,11 +51,11 @@ export function verifyAll(
 		...alarms.fresh(keeper.differences()).map(({ says }) => says),
 		...alarms.open().map(({ says }) => says),
 		...missing,
-		...recordProblems(parts),
+		...(yield* recordProblems(parts)),
 		...draftProblems(parts),
 		...unboundProblems(parts, destroyed),
 	]
-	return { rows, problems: [...new Set(all)] }
+	yield { rows, problems: [...new Set(all)] }
 }
 /** What is changed or removed without a record of its own: a draft, an access of a person. */
 const notRecords: ReadonlySet<string> = new Set(['draft', 'staff'])
@@ -68,9 +78,13 @@ const faultWords: Record<RollFault['what'], string> = {
 	'row-stray': 'stands twice in the list of the records.',
 	'card-damaged': 'has a damaged short form; the record itself is whole.',
 }
-function recordProblems(parts: Parts): string[] {
+function* recordProblems(parts: Parts): Generator<undefined, string[]> {
 	const signatures = new Signatures()
-	const faults = rollFaults(parts, (record) => signatures.look(record))
+	const faults: RollFault[] = []
+	for (const fault of walkRoll(parts, (record) => signatures.look(record))) {
+		if (fault) faults.push(fault)
+		yield undefined
+	}
 	const said = faults.map(
 		({ id, kind, at, what }) => `Record ${id} (${kind}, written ${at}) ${faultWords[what]}`,
 	)

@@ -16,9 +16,11 @@ import {
 	shell,
 	type WebContents,
 } from 'electron'
+import type { Answer } from '../../shared/contract.ts'
 import { type App, createApp } from '../app.ts'
 import { builtScreens } from '../loopback/pages.ts'
 import { renderPdf } from '../pdf/render.ts'
+import { chosenBy } from './choosing.ts'
 import { crashPath, reasonWords, stopsTooOften } from './crash.ts'
 import { saveAs } from './downloads.ts'
 import { openOutside } from './links.ts'
@@ -27,6 +29,7 @@ import { Paper } from './paper.ts'
 import {
 	answerPage,
 	callChannel,
+	chooseChannel,
 	isOwnUrl,
 	isTrustedSender,
 	mayHave,
@@ -239,6 +242,11 @@ function createWindow(): BrowserWindow {
 	void made.loadURL(startUrl)
 	return made
 }
+const otherPage: Answer<never> = {
+	ok: false,
+	code: 'call.another-page',
+	message: 'This page may not call Lastwright.',
+}
 function openRecords(): App | undefined {
 	try {
 		return createApp({ dataFolder, renderPdf, note })
@@ -266,17 +274,18 @@ if (app.requestSingleInstanceLock()) {
 		lastwright = opened
 		closeDoors(session.fromPartition(partition))
 		ipcMain.handle(callChannel, (event, name: unknown, input: unknown) => {
-			if (!isTrustedSender(event.senderFrame))
-				return {
-					ok: false,
-					code: 'call.another-page',
-					message: 'This page may not call Lastwright.',
-				}
+			if (!isTrustedSender(event.senderFrame)) return otherPage
 			return opened.call(String(name), input)
 		})
 		ipcMain.handle(printChannel, (event, base64: unknown) => {
 			if (!isTrustedSender(event.senderFrame)) return { printed: false, says: '' }
 			return paper.print(base64)
+		})
+		ipcMain.handle(chooseChannel, (event, purpose: unknown) => {
+			if (!isTrustedSender(event.senderFrame)) return otherPage
+			return chosenBy(opened.call, purpose, (options) =>
+				window ? dialog.showOpenDialog(window, options) : dialog.showOpenDialog(options),
+			)
 		})
 		window = createWindow()
 	})

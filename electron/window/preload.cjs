@@ -18,4 +18,10 @@ contextBridge.exposeInMainWorld('lastwright', {
 	 * @returns {Promise<unknown>}
 	 */
 	print: (base64) => ipcRenderer.invoke('lastwright:print', base64),
+	/**
+	 * A folder or a file, chosen in the system's own dialog.
+	 * @param {string} purpose
+	 * @returns {Promise<unknown>}
+	 */
+	choose: (purpose) => ipcRenderer.invoke('lastwright:choose', purpose),
 })

@@ -12,6 +12,7 @@ const host = 'lastwright'
 export const startUrl = `${scheme}://${host}/`
 export const callChannel = 'lastwright:call'
 export const printChannel = 'lastwright:print'
+export const chooseChannel = 'lastwright:choose'
 /**
  * Without the prefix 'persist:' the browser part keeps its cache in memory: nothing clinical
  * reaches its profile on the disk.

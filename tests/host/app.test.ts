@@ -27,11 +27,18 @@ describe('who may', () => {
 		'session.unlockWithRecoveryKey',
 		'session.moveHere',
 		'look.get',
+		// each looks who may: see choosing.test.ts
+		'places.look',
+		'places.newFolder',
+		'places.choose',
+		// only who began the work hears of it: see pack-work.test.ts
+		'outreach.progress',
+		'outreach.cancel',
 	]
 	const guarded = Object.entries(contract)
 		.filter(([, row]) => !row.who.includes('nobody'))
 		.map(([name]) => name)
-	test('only the session calls are open to nobody', () => {
+	test('only the session calls, and what comes before them, are open to nobody', () => {
 		expect(Object.keys(contract).filter((name) => !guarded.includes(name))).toEqual(openToAll)
 	})
 	test('every other call is refused before set-up, while locked and after closing', async () => {

@@ -91,14 +91,11 @@ export async function forged(
 	const made = await make(forger)
 	const { origin, publicKey } = forger.maker
 	const path = join(stick(), 'forged.lwpack')
-	await writePack(
-		path,
-		packPassphrase,
-		1024,
-		{ ...about, installation: { origin, publicKey }, ...made.manifest },
-		made.records ?? [],
-		made.drafts ?? [],
-	)
+	await writePack(path, packPassphrase, 1024, {
+		about: { ...about, installation: { origin, publicKey }, ...made.manifest },
+		records: made.records ?? [],
+		drafts: made.drafts ?? [],
+	})
 	return path
 }
 const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')

@@ -4,6 +4,7 @@
  */
 import type { CallName, Role } from '../../shared/contract.ts'
 import { defaultBreachClock } from '../../shared/desk/outbox/breach.ts'
+import type { Purpose } from '../../shared/desk/places/purposes.table.ts'
 import { defaultRecordSettings } from '../../shared/desk/records/settings.ts'
 import { defaultLook } from '../../shared/desk/workplace/look-choices.ts'
 import { clinic, passphrase } from './bench-app.ts'
@@ -16,6 +17,8 @@ interface Row {
 	answered: boolean
 	/** it ends the work of who makes it, or puts other records in place: made last */
 	last?: boolean
+	/** before anybody is there it is for whoever sets up; afterwards nobody finds the door locked */
+	whileNew?: boolean
 	input: (here: WholeClinic, as: Role) => unknown
 }
 type Input = Row['input']
@@ -31,6 +34,14 @@ const ofVisit: Input = ({ visitId }) => ({ visitId })
 const ofItem: Input = ({ itemId }) => ({ itemId })
 const why = 'asked for in the walk'
 
+/** What each may choose a folder or a file for. */
+const purposeOf: Record<Role, Purpose> = {
+	nobody: 'move-here',
+	owner: 'reports',
+	clinician: 'reports',
+	reception: 'reports',
+	student: 'way-back',
+}
 export const everyCall: Record<CallName, Row> = {
 	'session.status': yes(),
 	'session.setUp': may(() => ({ clinic, passphrase })),
@@ -133,6 +144,9 @@ export const everyCall: Record<CallName, Row> = {
 	'season.chart': yes(({ minorId }) => ({ playerId: minorId, paper: 'A4' })),
 	'season.page': yes(({ minorId }) => ({ playerId: minorId, paper: 'A4' })),
 	'season.ics': yes(ofMinor),
+	'places.look': { ...may((_, as) => ({ purpose: purposeOf[as] })), whileNew: true },
+	'places.newFolder': { ...may(({ stick }, as) => ({ purpose: purposeOf[as], at: stick, name: 'made in the walk' })), whileNew: true },
+	'places.choose': { ...may(({ stick }, as) => ({ purpose: purposeOf[as], path: stick, written: true })), whileNew: true },
 	'squad.list': yes(),
 	'squad.previewRoster': yes(({ day }) => ({ text: 'Given name;Family name;Birth date;Sex\nBo;Quill;2012-03-04;m', team: 'Juniors', day })),
 	'squad.create': yes(({ day }) => ({ text: 'Given name;Family name;Birth date;Sex\nBo;Quill;2012-03-04;m', team: 'Seniors', day, same: {} })),
@@ -150,6 +164,8 @@ export const everyCall: Record<CallName, Row> = {
 	'outreach.makeReturn': may(({ stick }) => ({ folder: stick, passphrase: packPassphrase })),
 	'outreach.previewMerge': yes(({ cameHome }) => ({ file: cameHome, passphrase: packPassphrase })),
 	'outreach.merge': yes(({ cameHome }) => ({ file: cameHome, passphrase: packPassphrase })),
+	'outreach.progress': yes(),
+	'outreach.cancel': yes(),
 	'outreach.answer': may(({ playerId }) => ({ what: 'details', id: playerId, choices: {} })),
 	'outreach.compareDrafts': may(({ draftId, signId }) => ({ drafts: [draftId, signId] })),
 	'outreach.joinDrafts': may(({ draftId, signId }) => ({ drafts: [draftId, signId], choices: {} })),
@@ -160,6 +176,11 @@ export const everyCall: Record<CallName, Row> = {
 	'outbox.removeContact': yes(({ playerId, contactId }) => ({ playerId, contactId })),
 	'outbox.add': yes(({ plainId }) => ({ visitId: plainId, kind: 'guardian', recipientId: 'guardian', channel: 'hand-over', due: '2027-01-25', again: why })),
 	'outbox.list': yes(),
+	'outbox.unsent': yes(({ day }) => ({ from: day, limit: 20 })),
+	'outbox.putMany': yes(({ plainId }) => ({ rows: [{ visitId: plainId, kind: 'guardian', recipientId: 'guardian', channel: 'hand-over' }], due: '2027-01-25' })),
+	'outbox.compared': may(({ itemId }) => ({ itemId, sha256: '00', warningsRead: true })),
+	'outbox.many': yes(({ itemId }) => ({ act: 'release', itemIds: [itemId], note: '' })),
+	'outbox.print': may(({ givenId }) => ({ itemId: givenId })),
 	'outbox.look': yes(ofItem),
 	'outbox.release': may(({ itemId }) => ({ itemId, sha256: '00', compared: true, warningsRead: true })),
 	'outbox.back': may(({ itemId }) => ({ itemId, reason: why })),

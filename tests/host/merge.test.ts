@@ -89,7 +89,7 @@ describe('home again', () => {
 			counts: _______,
 			...about
 		} = manifest
-		await writePack(file, packPassphrase, 1024, about, altered, drafts)
+		await writePack(file, packPassphrase, 1024, { about, records: altered, drafts })
 		const first = await bring(app, file)
 		balanced(first)
 		expect(first.quarantined).toMatchObject([

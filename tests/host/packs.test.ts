@@ -143,8 +143,32 @@ test('cut short at any byte, or with any bit turned, a pack is refused in words 
 		const turned = Buffer.from(whole)
 		turned[at]! ^= 1
 		writeFileSync(cut, turned)
-		await expect(readPack(cut, packPassphrase), `bit at ${at}`).rejects.toThrow(PackRefused)
+		const told = await readPack(cut, packPassphrase).catch((error) => error)
+		expect(told, `bit at ${at}`).toBeInstanceOf(PackRefused)
+		// what came altered is never taken for a wrong passphrase, nor the reverse
+		expect(told.why, `bit at ${at}`).not.toBe('outreach.pack-passphrase')
 	}
+	const wrong = await readPack(file, 'not this one at all').catch((error) => error)
+	expect([wrong.why, wrong.message]).toEqual([
+		'outreach.pack-passphrase',
+		expect.stringContaining('The file itself is whole.'),
+	])
+	// a pack of an earlier version does not tell which it is, and both are said
+	const [head = '', ...body] = whole.toString('latin1').split('\n')
+	const { headSha256, ...before } = JSON.parse(head)
+	expect(headSha256).toMatch(/^[0-9a-f]{64}$/)
+	for (const [heading, passphrase] of [
+		[before, 'not this one at all'],
+		[{ ...before, salt: `A${before.salt.slice(1)}` }, packPassphrase],
+	]) {
+		writeFileSync(cut, [JSON.stringify(heading), ...body].join('\n'), 'latin1')
+		await expect(readPack(cut, passphrase)).rejects.toMatchObject({
+			why: 'outreach.pack-passphrase',
+			message: expect.stringMatching(/^Either the passphrase is not .* or the file is damaged/),
+		})
+	}
+	writeFileSync(cut, [JSON.stringify(before), ...body].join('\n'), 'latin1')
+	expect((await readPack(cut, packPassphrase)).unknown).toEqual([])
 	app.close()
 }, 120_000)
 test('a pack that ran out opens nothing but the way home', async () => {

@@ -99,7 +99,8 @@ async function walk(role: Role): Promise<{ name: CallName; value: unknown }[]> {
 	for (const name of inTurn) {
 		await workAs(here.app, role)
 		const answer = await here.app.call(name, everyCall[name].input(here, role))
-		if (isAllowed(name, role)) answeredOrInTheWay(name, answer)
+		const isLocked = role === 'nobody' && everyCall[name].whileNew === true
+		if (isAllowed(name, role) && !isLocked) answeredOrInTheWay(name, answer)
 		else refusedInWords(name, role, answer)
 		if (answer.ok) read.push({ name, value: answer.value })
 	}

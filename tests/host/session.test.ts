@@ -40,6 +40,7 @@ function breaking(here: string) {
 		version: '0',
 		room: () => undefined,
 		saveSettings: () => {},
+		lastPlaces: { get: () => ({}), keep: () => {} },
 	}
 	return { store, fault, session: new Session(deps, memory) }
 }

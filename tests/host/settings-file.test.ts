@@ -24,7 +24,7 @@ describe('the settings file', () => {
 		expect([first.settings, first.notice]).toEqual([{}, ''])
 		first.save({ backupFolder: '/media/stick' })
 		first.save({ look })
-		expect(written()).toEqual({ version: 1, backupFolder: '/media/stick', look })
+		expect(written()).toEqual({ version: 2, backupFolder: '/media/stick', look })
 		expect(open().settings).toEqual({ backupFolder: '/media/stick', look })
 	})
 	it('of the first version of the program, which named none, is read', () => {

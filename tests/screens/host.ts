@@ -24,7 +24,12 @@ export const today = 'the demo of today'
  * The demo is told on the day on which its files stand.
  * @param args further arguments of `start`, such as --demo or --data FOLDER
  */
-export async function startHost(...args: string[]): Promise<RunningHost> {
+export const startHost = (...args: string[]): Promise<RunningHost> => startHostOf({}, ...args)
+/** @param env what the host finds in its environment besides that of the test */
+export async function startHostOf(
+	env: Readonly<Record<string, string>>,
+	...args: string[]
+): Promise<RunningHost> {
 	const child = spawn(
 		existsSync(pinned) ? pinned : process.execPath,
 		[
@@ -36,7 +41,7 @@ export async function startHost(...args: string[]): Promise<RunningHost> {
 			...(args.includes('--demo') ? ['--day', demoDay] : []),
 			...(args.includes(today) ? ['--demo'] : []),
 		],
-		{ cwd: root, stdio: ['ignore', 'pipe', 'pipe'] },
+		{ cwd: root, stdio: ['ignore', 'pipe', 'pipe'], env: { ...process.env, ...env } },
 	)
 	let text = ''
 	const url = await new Promise<string>((resolve, reject) => {

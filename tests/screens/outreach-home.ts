@@ -1,6 +1,7 @@
 /** Coming home of an outreach day: looked into, brought in twice, and the laptop emptied. */
 import { join } from 'node:path'
 import { expect, type Page } from '@playwright/test'
+import { choosePath, openDialog, writePath } from './choosing.ts'
 import { shot } from './drive.ts'
 import { accessible, button, packPassphrase, panel, to } from './outreach-drive.ts'
 
@@ -16,16 +17,21 @@ export async function comeHome(clinic: Page, { stick, pack, returned }: Files): 
 	await to(clinic, 'Outreach')
 	const home = panel(clinic, 'Come home')
 	await home.getByLabel('Passphrase of the pack').fill(packPassphrase)
+	const dialog = await openDialog(clinic, home, 'File for the way back')
 	for (const [file, words] of [
 		[stick, 'is a folder, not a file'],
-		[pack, 'This is a pack that goes out.'],
-		[join(stick, 'note.txt'), 'not a whole Lastwright pack'],
+		[join(stick, 'note.txt'), 'Choose a file that ends in .lwpack.'],
 	] as const) {
-		await home.getByLabel('File for the way back').fill(file)
-		await button(home, 'Look into the file').press('Enter')
-		await expect(home.getByRole('alert').filter({ hasText: words })).toBeVisible()
+		await writePath(dialog, file)
+		await expect(dialog.getByRole('alert').filter({ hasText: words })).toBeVisible()
 	}
-	await home.getByLabel('File for the way back').fill(returned)
+	await writePath(dialog, pack)
+	await expect(dialog).toBeHidden()
+	await button(home, 'Look into the file').press('Enter')
+	await expect(
+		home.getByRole('alert').filter({ hasText: 'This is a pack that goes out.' }),
+	).toBeVisible()
+	await choosePath(clinic, home, 'File for the way back', returned)
 	await button(home, 'Look into the file').press('Enter')
 	const looked = home.getByRole('status')
 	await expect(looked).toContainText(

@@ -2,6 +2,7 @@
 import { readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, type Page } from '@playwright/test'
+import { choosePath, openDialog, writePath } from './choosing.ts'
 import { shot } from './drive.ts'
 import { accessible, button, packPassphrase, panel, to } from './outreach-drive.ts'
 
@@ -23,24 +24,30 @@ export async function makePack(clinic: Page, url: string, stick: string): Promis
 	await expect(making.getByText('2 chosen.', { exact: false })).toBeVisible()
 	await making.getByLabel('Passphrase of the pack', { exact: true }).fill('short')
 	await making.getByLabel('Passphrase of the pack again').fill('short')
+	const dialog = await openDialog(clinic, making, 'Folder or stick')
 	for (const [folder, words] of [
-		[stick, 'Passphrase of the pack has 5 characters. Choose one of 8 or more.'],
 		['stick', 'The folder "stick" is not a whole path.'],
 		[join(stick, 'none'), `There is no folder ${stick}/none.`],
 		[join(stick, 'note.txt'), 'is a file, not a folder.'],
 		['/proc/self', 'cannot be written to'],
 	] as const) {
-		await making.getByLabel('Folder or stick').fill(folder)
-		await button(making, 'Make the pack').press('Enter')
-		await expect(making.getByRole('alert').filter({ hasText: words })).toBeVisible()
-		await expect(making.getByRole('checkbox', { name: /Tui Ashdown/ })).toBeChecked()
-		await expect(making.getByLabel('Folder or stick')).toHaveValue(folder)
-		if (folder === stick)
-			for (const label of ['Passphrase of the pack', 'Passphrase of the pack again'])
-				await making.getByLabel(label, { exact: true }).fill(packPassphrase)
+		await writePath(dialog, folder)
+		await expect(dialog.getByRole('alert').filter({ hasText: words })).toBeVisible()
 	}
+	await shot(clinic, 'dialog-trouble')
+	await writePath(dialog, stick)
+	await expect(dialog).toBeHidden()
+	await button(making, 'Make the pack').press('Enter')
+	await expect(
+		making
+			.getByRole('alert')
+			.filter({ hasText: 'Passphrase of the pack has 5 characters. Choose one of 8 or more.' }),
+	).toBeVisible()
+	await expect(making.getByRole('checkbox', { name: /Tui Ashdown/ })).toBeChecked()
+	await expect(making.getByText(stick, { exact: true })).toBeVisible()
+	for (const label of ['Passphrase of the pack', 'Passphrase of the pack again'])
+		await making.getByLabel(label, { exact: true }).fill(packPassphrase)
 	await shot(clinic, 'trouble')
-	await making.getByLabel('Folder or stick').fill(stick)
 	await button(making, 'Make the pack').press('Enter')
 	await expect(making.getByRole('status').filter({ hasText: '2 players' })).toBeVisible()
 	await expect(
@@ -55,13 +62,14 @@ export async function makePack(clinic: Page, url: string, stick: string): Promis
 export async function openPack(laptop: Page, url: string, pack: string): Promise<void> {
 	// the laptop: first screen, wrong path and wrong passphrase first
 	await laptop.goto(url)
-	await laptop.getByLabel('Backup or pack file').fill(`${pack}x`)
-	await laptop.getByLabel('Pack passphrase').fill('not this one at all')
-	await button(laptop, 'Bring these records here').press('Enter')
+	const dialog = await openDialog(laptop, laptop, 'Backup or pack file')
+	await writePath(dialog, `${pack}x`)
 	await expect(
-		laptop.getByRole('alert').filter({ hasText: `There is no file ${pack}x.` }),
+		dialog.getByRole('alert').filter({ hasText: `There is no file ${pack}x.` }),
 	).toBeVisible()
-	await laptop.getByLabel('Backup or pack file').fill(pack)
+	await writePath(dialog, pack)
+	await expect(dialog).toBeHidden()
+	await laptop.getByLabel('Pack passphrase').fill('not this one at all')
 	await button(laptop, 'Bring these records here').press('Enter')
 	await expect(
 		laptop.getByRole('alert').filter({ hasText: 'The passphrase does not open this pack.' }),
@@ -92,12 +100,8 @@ export async function makeReturn(laptop: Page, stick: string): Promise<string> {
 	// the way back
 	await to(laptop, 'Outreach')
 	const back = panel(laptop, 'The way back')
-	await back.getByLabel('Folder or stick').fill(join(stick, 'none'))
+	await choosePath(laptop, back, 'Folder or stick', stick)
 	await back.getByLabel('Passphrase of the pack').fill(packPassphrase)
-	await button(back, 'Make the file for the way back').press('Enter')
-	await expect(back.getByRole('alert').filter({ hasText: 'There is no folder' })).toBeVisible()
-	await expect(back.getByLabel('Passphrase of the pack')).toHaveValue(packPassphrase)
-	await back.getByLabel('Folder or stick').fill(stick)
 	await button(back, 'Make the file for the way back').press('Enter')
 	await expect(back.getByRole('status').filter({ hasText: 'was written' })).toBeVisible()
 	const returned = join(stick, readdirSync(stick).find((name) => name.startsWith('return-')) ?? '')

@@ -6,6 +6,7 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
+import { choosePath } from './choosing.ts'
 import { agreeOnSign, decideOn, hostCall, settleQuestions, signButton } from './drive.ts'
 import { startHost } from './host.ts'
 import {
@@ -80,7 +81,7 @@ const cancelledWhenSeen = (page: Page) =>
 async function writeReports(page: Page, folder: string, signed: number) {
 	const pages = signed + signed - adults.length
 	const said = page.getByRole('status').filter({ hasText: /of \d+ players/ })
-	await page.getByLabel('Folder for the reports').fill(folder)
+	await choosePath(page, page, 'Folder for the reports', folder)
 	await cancelledWhenSeen(page)
 	await page.getByRole('button', { name: 'Write the reports' }).press('Enter')
 	await expect(said).toContainText(/Cancelled\. \d+ of \d+ players are written and whole\./)
@@ -112,7 +113,7 @@ async function makePack(page: Page, folder: string) {
 	await expect(all).toBeEnabled()
 	await all.press('Enter')
 	await expect(page.getByText('40 chosen.', { exact: false })).toBeVisible()
-	await page.getByLabel('Folder or stick').fill(folder)
+	await choosePath(page, page, 'Folder or stick', folder)
 	await page.getByLabel('Passphrase of the pack', { exact: true }).first().fill('three mild otters')
 	await page.getByLabel('Passphrase of the pack again').fill('three mild otters')
 	await page.getByRole('button', { name: 'Make the pack' }).press('Enter')

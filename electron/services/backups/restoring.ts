@@ -118,10 +118,12 @@ function consentPlayers(store: Pick<Store, 'cardsAbout'>, players: string[]): Pl
 }
 /** On a PC without records: a backup becomes the records, a pack a store of its own. */
 export async function moveHere(
+	memory: Pick<Memory, 'people'>,
 	deps: Deps,
 	{ file, passphrase }: InputOf<'session.moveHere'>,
 ): Promise<OutputOf<'session.moveHere'>> {
-	if (passphrase !== undefined || isPackFile(file)) return openPackHere(deps, file, passphrase)
+	if (passphrase !== undefined || isPackFile(file))
+		return openPackHere(memory, deps, file, passphrase)
 	if (deps.store.isSetUp)
 		throw new Refusal(
 			'backups.records-here-already',

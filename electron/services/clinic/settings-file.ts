@@ -5,6 +5,7 @@
 import { copyFileSync, existsSync, mkdirSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { z } from 'zod'
+import { purposeNames } from '../../../shared/desk/places/purposes.table.ts'
 import { lookSchema } from '../../../shared/desk/workplace/look.ts'
 import { parseJson, RepeatedKey } from '../../../shared/engine/plain/json.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
@@ -15,12 +16,16 @@ import type { Settings } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 
 /** Of the form written here; a file without one is of the first version of the program. */
-const version = 1
+const version = 2
 const fields = {
 	backupFolder: z.string().min(1).max(1000).optional(),
 	look: lookSchema.optional(),
+	lastPlaces: z.partialRecord(z.enum(purposeNames), z.string().min(1).max(1000)).optional(),
 }
-const settingsSchema = z.strictObject({ version: z.literal(version).optional(), ...fields })
+const settingsSchema = z.strictObject({
+	version: z.int().min(1).max(version).optional(),
+	...fields,
+})
 const newerSchema = z.looseObject({ version: z.int().min(version + 1) })
 /** far above what the settings can hold */
 const mostBytes = 1024 * 1024
@@ -41,6 +46,8 @@ function heldOfNewer(given: Record<string, unknown>): Held {
 	const look = fields.look.safeParse(given.look)
 	if (backupFolder.success) settings.backupFolder = backupFolder.data
 	if (look.success) settings.look = look.data
+	const lastPlaces = fields.lastPlaces.safeParse(given.lastPlaces)
+	if (lastPlaces.success) settings.lastPlaces = lastPlaces.data
 	return { settings, unread: given }
 }
 function heldBy(text: string): Held {

@@ -1,6 +1,6 @@
 /** A file for the way back before its records are looked at: whose it is, and whether it is ours. */
 import { z } from 'zod'
-import type { Maker } from '../../../shared/desk/outreach/carried.ts'
+import type { Carried, Maker } from '../../../shared/desk/outreach/carried.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import type { OpenedPack } from '../../store/pack-file.ts'
 import type { Store } from '../../store/store.ts'
@@ -8,6 +8,7 @@ import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import { type OutValue, type PackLog, packLog } from './pack-log.ts'
+import type { Seen } from './seen-before.ts'
 
 /** What the checks of a file for the way back look at. */
 export interface Arrival {
@@ -27,6 +28,8 @@ export interface Arrival {
 	lastTick: number
 	/** today where this PC stands */
 	today: string
+	/** what was found of its records before, where it is still true */
+	seen?: ReadonlyMap<Carried, Seen>
 }
 const installationSchema = z.looseObject({ origin: z.string(), publicKey: z.string() })
 

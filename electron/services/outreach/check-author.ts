@@ -6,11 +6,12 @@ import type { Trouble } from './check-record.ts'
 const refused = (because: string): Trouble => ({ outcome: 'refused', because })
 
 export function authorTrouble(arrival: Arrival, record: Carried): Trouble | undefined {
-	const { deps, keys } = arrival
+	const { deps, keys, seen } = arrival
 	const { store } = deps
 	if (record.origin === store.origin)
 		return refused('says that this PC wrote it, but it is not in the records of this PC')
-	const word = store.signatureOf(record, keys)
+	// that it is good holds for ever; anything else is asked again
+	const word = seen?.get(record)?.isSigned ? 'good' : store.signatureOf(record, keys)
 	switch (word) {
 		case 'good':
 			return undefined

@@ -4,15 +4,13 @@
  */
 import type { Carried } from '../../../shared/desk/outreach/carried.ts'
 import type { Outcome } from '../../../shared/desk/outreach/merge-counts.ts'
-import { isDamage } from '../../store/records.ts'
-import type { Store } from '../../store/store.ts'
 import type { Arrival } from './arrival.ts'
 import { recordName } from './aside-words.ts'
 import { authorTrouble } from './check-author.ts'
 import { contentTrouble } from './check-content.ts'
-import { kindTrouble } from './check-kind.ts'
 import { placeTrouble } from './check-place.ts'
 import { subjectTrouble } from './check-subject.ts'
+import { heldHere, kindSeen } from './seen-before.ts'
 import { readable } from './versions.ts'
 
 /** What became of a record; `says` names it and why, empty where nothing is to be said. */
@@ -29,7 +27,7 @@ type Check = (arrival: Arrival, record: Carried) => Trouble | undefined
 /** In this order: the first that finds something speaks. */
 const checks: readonly Check[] = [
 	placeTrouble,
-	kindTrouble,
+	kindSeen,
 	authorTrouble,
 	subjectTrouble,
 	contentTrouble,
@@ -37,9 +35,8 @@ const checks: readonly Check[] = [
 
 /** @param gone ids of records that were destroyed here by the rule */
 export function verdictOf(arrival: Arrival, record: Carried, gone: ReadonlySet<string>): Verdict {
-	const { store } = arrival.deps
 	if (gone.has(record.id)) return { outcome: 'heldBack', says: '' }
-	const held = heldAs(store, record)
+	const held = heldHere(arrival, record)
 	if (held === 'same') return { outcome: 'already', says: '' }
 	if (held === 'other') return { outcome: 'clash', says: clashWords(arrival, record) }
 	for (const check of checks) {
@@ -47,15 +44,6 @@ export function verdictOf(arrival: Arrival, record: Carried, gone: ReadonlySet<s
 		if (trouble) return spoken(arrival, record, trouble)
 	}
 	return { outcome: 'added', says: '' }
-}
-/** A record that is damaged here is another one than what comes. */
-function heldAs(store: Store, record: Carried): 'no' | 'same' | 'other' {
-	try {
-		return store.holds(record)
-	} catch (error) {
-		if (isDamage(error)) return 'other'
-		throw error
-	}
 }
 function spoken(arrival: Arrival, record: Carried, { outcome, because }: Trouble): Verdict {
 	const name = recordName(arrival, record)

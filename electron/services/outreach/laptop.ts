@@ -6,7 +6,7 @@ import {
 } from '../../../shared/desk/outreach/carried.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
 import type { RefusalCode } from '../../../shared/desk/workplace/refusal.ts'
-import { addDays } from '../../../shared/engine/plain/days.ts'
+import { addDays, dayInWords } from '../../../shared/engine/plain/days.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { type OpenedPack, readPack } from '../../store/pack-file.ts'
 import { fileToRead } from '../clinic/places.ts'
@@ -15,6 +15,7 @@ import type { Memory } from '../records/memory.ts'
 import { Refusal } from '../records/refusal.ts'
 import type { PackNote } from './memory.ts'
 import { packWords } from './pack-words.ts'
+import { type WatchedWork, watched } from './work.ts'
 
 /** Under this name the laptop keeps what it knows of its pack. */
 export const packNote = 'pack'
@@ -25,11 +26,12 @@ export const packNote = 'pack'
  * @throws Refusal in words
  */
 export async function openPackHere(
-	{ store, now }: Deps,
+	memory: Pick<Memory, 'people'>,
+	deps: Deps,
 	file: string,
 	passphrase: string | undefined,
 ): Promise<{ records: number; visits: number; recoveryKey: string }> {
-	if (store.isSetUp)
+	if (deps.store.isSetUp)
 		throw new Refusal(
 			'backups.records-here-already',
 			'There are records on this PC already. A pack opens on a laptop without records, or in ' +
@@ -42,7 +44,17 @@ export async function openPackHere(
 				'changed.',
 			[{ path: 'passphrase', message: 'given nothing, allowed: the passphrase of the pack' }],
 		)
-	const pack = await packWords(() => readPack(fileToRead(file), passphrase))
+	return packWords(() =>
+		watched(memory, deps, 'open', (work) => openWith(deps, fileToRead(file), passphrase, work)),
+	)
+}
+async function openWith(
+	{ store, now }: Deps,
+	file: string,
+	passphrase: string,
+	work: WatchedWork,
+): Promise<{ records: number; visits: number; recoveryKey: string }> {
+	const pack = await readPack(file, passphrase, work)
 	const { manifest, records, drafts } = pack
 	if (manifest.direction !== 'out')
 		throw new Refusal(
@@ -67,6 +79,7 @@ export async function openPackHere(
 		shelf: manifest.shelf,
 		openedAt: now().toISOString(),
 	}
+	await work.last('taking')
 	const recoveryKey = await store.setUp(passphrase, () => {
 		for (const record of records) if (record.kind !== 'person') store.takeIn(record)
 		const at = note.openedAt
@@ -92,13 +105,15 @@ function mustBeOpen({ expires, madeAt }: Manifest, today: string): void {
 	if (expires < today)
 		throw new Refusal(
 			'outreach.pack-ran-out',
-			`This pack ran out on ${expires}. Make a new one at home.`,
+			`This pack ran out on ${dayInWords(expires)}: it was made to open until that day. Make a new one at ` +
+				'home. Nothing was changed.',
 		)
 	const madeOn = madeAt.slice(0, 10)
 	if (addDays(today, 1) < madeOn)
 		throw new Refusal(
 			'outreach.wrong-calendar',
-			`The calendar of this laptop says ${today}, and the pack was made on ${madeOn}. Set the ` +
+			`The calendar of this laptop says ${dayInWords(today)}, and the pack was made on ` +
+				`${dayInWords(madeOn)}. Set the ` +
 				'date right, then open the pack again.',
 		)
 }
@@ -112,7 +127,7 @@ function mustBeReadable({ unread }: OpenedPack): void {
 	)
 }
 /** Calls that a pack which ran out still answers: the way home, and what leads to it. */
-const stillOpen = /^(session|outreach|backups)\.|^clinic\.get$/
+const stillOpen = /^(session|outreach|backups|places)\.|^clinic\.get$/
 
 /**
  * What stands in the way of a call on a laptop whose pack has run out. The latest day that the laptop
@@ -135,7 +150,7 @@ export function packRefusal(
 	return {
 		code: 'outreach.pack-ran-out',
 		says:
-			`The pack on this laptop ran out on ${pack.expires}. Nothing is lost: open Outreach, ` +
+			`The pack on this laptop ran out on ${dayInWords(pack.expires)}. Nothing is lost: open Outreach, ` +
 			'make the file for the way back and bring it home.',
 	}
 }

@@ -11,6 +11,7 @@ import { present } from '../../../shared/engine/plain/present.ts'
 import { openProtocol } from '../../../shared/engine/protocol/protocol.ts'
 import { fullName } from '../../../shared/engine/words/names.ts'
 import { type Unfinished, writePack } from '../../store/pack-file.ts'
+import { type PackWork, walked } from '../../store/pack-work.ts'
 import { damagedWords } from '../../store/record.ts'
 import type { Store } from '../../store/store.ts'
 import type { PlayerEntry } from '../players/memory.ts'
@@ -21,7 +22,8 @@ import { visitsOf } from '../visits/visits.ts'
 import { makerOf } from './arrival.ts'
 import { basesOf, draftsToCarry } from './drafts-out.ts'
 import type { OutValue } from './pack-log.ts'
-import { newFileIn, packWords } from './pack-words.ts'
+import { newFileIn, orNoFile, packWords } from './pack-words.ts'
+import { atOneMoment, type WatchedWork, watched } from './work.ts'
 
 type Wish = InputOf<'outreach.makePack'>
 /** common practice, no source: an outreach trip is days, not months */
@@ -37,43 +39,48 @@ export async function makePack(
 	deps: Deps,
 	wish: Wish,
 ): Promise<OutputOf<'outreach.makePack'>> {
-	const { store, now } = deps
-	const { playerIds, folder, passphrase, expires } = wish
-	const { players } = memory
-	const chosen = await mustBePackable(memory, deps, wish)
-	const ids = new Set(playerIds.flatMap((id) => players.idsOf(id)))
-	const visits = visitsToCarry(memory, deps, wish)
-	const left: string[] = []
-	const records = recordsToCarry(memory, deps, {
-		playerIds: ids,
-		visitIds: new Set([...visits.values()].flat()),
-		left,
-	})
-	const drafts = draftsToCarry(
-		store,
-		memory.drafts.of([...ids]).map(([id]) => id),
-		left,
+	return packWords(
+		() =>
+			watched(memory, deps, 'pack', async (work) => {
+				const chosen = await mustBePackable(memory, deps, wish)
+				return pack(memory, deps, { wish, chosen, work })
+			}),
+		wish.folder,
 	)
+}
+async function pack(
+	memory: Memory,
+	deps: Deps,
+	{ wish, chosen, work }: Pick<Packing, 'wish' | 'chosen'> & { work: WatchedWork },
+): Promise<OutputOf<'outreach.makePack'>> {
+	const { store, now } = deps
+	const { folder, passphrase, expires } = wish
+	const { visits, records, drafts, left } = await carriedBy(memory, deps, wish, work)
 	const about = aboutPack(memory, deps, { wish, chosen, visits, records, drafts })
 	const name = `pack-${dayHere(now())}-${digestOf(about).slice(0, 6)}.lwpack`
 	const file = newFileIn(folder, name)
-	const { manifest, bytes } = await packWords(
-		() => writePack(file, passphrase, store.cost, about, records, drafts),
-		folder,
+	const { manifest, bytes } = await writePack(
+		file,
+		passphrase,
+		store.cost,
+		{ about, records, drafts },
+		work,
 	)
 	const { packId, madeAt, counts } = manifest
-	noteOut(deps, {
-		what: 'out',
-		form: manifest.version,
-		packId,
-		madeAt,
-		by: about.madeBy.name,
-		expires,
-		file: name,
-		players: manifest.players,
-		counts,
-		drafts,
-	})
+	orNoFile(file, () =>
+		noteOut(deps, {
+			what: 'out',
+			form: manifest.version,
+			packId,
+			madeAt,
+			by: about.madeBy.name,
+			expires,
+			file: name,
+			players: manifest.players,
+			counts,
+			drafts,
+		}),
+	)
 	return {
 		file,
 		bytes,
@@ -83,6 +90,23 @@ export async function makePack(
 		drafts: manifest.drafts,
 		left,
 	}
+}
+/** What travels, as it stands at one moment. */
+async function carriedBy(memory: Memory, deps: Deps, wish: Wish, work: WatchedWork) {
+	const { store } = deps
+	const ids = new Set(wish.playerIds.flatMap((id) => memory.players.idsOf(id)))
+	return atOneMoment(store, work, async () => {
+		const left: string[] = []
+		const visits = visitsToCarry(memory, deps, wish)
+		const visitIds = new Set([...visits.values()].flat())
+		const records = await recordsToCarry(memory, deps, { playerIds: ids, visitIds, left }, work)
+		const drafts = draftsToCarry(
+			store,
+			memory.drafts.of([...ids]).map(([id]) => id),
+			left,
+		)
+		return { visits, records, drafts, left }
+	})
 }
 interface Packing {
 	wish: Wish
@@ -180,31 +204,31 @@ interface Chosen {
 	/** takes the words for each record that is damaged and stays here */
 	left: string[]
 }
-function recordsToCarry(
+async function recordsToCarry(
 	{ clinic, shelf }: Memory,
 	{ store }: Deps,
 	{ playerIds, visitIds, left }: Chosen,
-): Carried[] {
+	work: PackWork,
+): Promise<Carried[]> {
 	const latest = new Set([
 		clinic.recordIds.letterhead,
 		clinic.recordIds.settings,
 		shelf.recordId,
 		...clinic.protocolVersions.map(({ savedAs }) => savedAs),
 	])
-	return store
-		.carry(
-			[...playerIds],
-			(kind, about) =>
-				about === undefined ? goesOut(kind) === 'clinic' : goesOut(kind) === 'player',
-			(row) => left.push(damagedWords(row)),
-		)
-		.filter(({ id, kind, about, value }) => {
-			// who works here goes out as a list, without PINs; whose installation wrote what, whole
-			if (kind === 'person') return false
-			if (about === undefined) return kind === 'installation' || latest.has(id)
-			const { data } = ofVisitSchema.safeParse(value)
-			return data === undefined || visitIds.has(data.visitId)
-		})
+	const found = store.carrying(
+		[...playerIds],
+		(kind, about) =>
+			about === undefined ? goesOut(kind) === 'clinic' : goesOut(kind) === 'player',
+		(row) => left.push(damagedWords(row)),
+	)
+	return (await walked(found, work, 'gathering')).flat().filter(({ id, kind, about, value }) => {
+		// who works here goes out as a list, without PINs; whose installation wrote what, whole
+		if (kind === 'person') return false
+		if (about === undefined) return kind === 'installation' || latest.has(id)
+		const { data } = ofVisitSchema.safeParse(value)
+		return data === undefined || visitIds.has(data.visitId)
+	})
 }
 /** What belongs to a visit says so. */
 const ofVisitSchema = z.looseObject({ visitId: z.string() })

@@ -21,9 +21,11 @@ import type { Clash, MergedValue } from './pack-log.ts'
 import { packWords } from './pack-words.ts'
 import { openQuestions } from './questions.ts'
 import { rememberDrafts } from './remembering.ts'
+import { lookedAt } from './seen-before.ts'
 import type { Aside } from './set-aside.ts'
 import { takeRecordsIn } from './taking-in.ts'
 import { whatChanged } from './what-changed.ts'
+import { watched } from './work.ts'
 
 type Merged = OutputOf<'outreach.merge'>
 /**
@@ -44,35 +46,54 @@ class NotKept extends Error {
 }
 
 /** What a merge would do; nothing of it is kept, here or in memory. */
-export async function previewMerge(
+export const previewMerge = (
 	memory: Memory,
 	deps: Deps,
 	input: InputOf<'outreach.previewMerge'>,
-): Promise<OutputOf<'outreach.previewMerge'>> {
-	const pack = await packWords(() => readPack(fileToRead(input.file), input.passphrase))
-	try {
-		deps.store.together(() => {
-			throw new NotKept(bringHome(arrivalOf(memory, deps, pack)).result)
-		})
-	} catch (error) {
-		if (error instanceof NotKept) return error.result
-		throw error
-	}
-	throw new Error('a preview always undoes its transaction')
-}
+): Promise<OutputOf<'outreach.previewMerge'>> =>
+	homecoming(memory, deps, 'look', input, (bring) => {
+		try {
+			deps.store.together(() => {
+				throw new NotKept(bring().result)
+			})
+		} catch (error) {
+			if (error instanceof NotKept) return error.result
+			throw error
+		}
+		throw new Error('a preview always undoes its transaction')
+	})
 /**
  * All or nothing: read and checked whole first, then written in one transaction that ends with its
  * own record. Memory is extended by what was taken in once all of it is committed.
  */
-export async function mergePack(
+export const mergePack = (
 	memory: Memory,
 	deps: Deps,
+	input: InputOf<'outreach.merge'>,
+): Promise<Merged> =>
+	homecoming(memory, deps, 'merge', input, (bring) => {
+		const { result, drafts } = deps.store.together(bring)
+		rememberDrafts(memory, deps, drafts)
+		return result
+	})
+/** Reads and checks a file with pauses, then does the rest at once. */
+async function homecoming(
+	memory: Memory,
+	deps: Deps,
+	what: 'look' | 'merge',
 	{ file, passphrase }: InputOf<'outreach.merge'>,
+	end: (bring: () => Brought) => Merged,
 ): Promise<Merged> {
-	const pack = await packWords(() => readPack(fileToRead(file), passphrase))
-	const { result, drafts } = deps.store.together(() => bringHome(arrivalOf(memory, deps, pack)))
-	rememberDrafts(memory, deps, drafts)
-	return result
+	return packWords(() =>
+		watched(memory, deps, what, async (work) => {
+			const pack = await readPack(fileToRead(file), passphrase, work)
+			const seen = await lookedAt(arrivalOf(memory, deps, pack), work)
+			await work.last('taking')
+			// what was written meanwhile may make what was seen untrue
+			const still = seen.state === deps.store.state ? seen.byRecord : undefined
+			return end(() => bringHome({ ...arrivalOf(memory, deps, pack), ...present({ seen: still }) }))
+		}),
+	)
 }
 function clockWarnings({ manifest, records }: OpenedPack, now: Date): string[] {
 	const times = [manifest.madeAt, ...records.map(({ at }) => at)].sort()

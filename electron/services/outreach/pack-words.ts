@@ -1,5 +1,5 @@
 /** Pack files: where they are put, and what stands in their way, in words. */
-import { existsSync } from 'node:fs'
+import { existsSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { PackRefused } from '../../store/pack-file.ts'
 import { folderToWrite, writeTrouble } from '../clinic/places.ts'
@@ -30,6 +30,15 @@ export function newFileIn(folder: string, name: string): string {
 				'folder.',
 		)
 	return file
+}
+/** Notes that a file was made; where that cannot be noted the file goes again. */
+export function orNoFile(file: string, note: () => void): void {
+	try {
+		note()
+	} catch (error) {
+		rmSync(file, { force: true })
+		throw error
+	}
 }
 /**
  * A random-looking id that the same content always gets: the same pack twice makes the same record.

@@ -48,7 +48,7 @@ export const peopleCalls = (
 			session.paper.confirm(groups)
 			return {}
 		},
-		'session.moveHere': (input) => moveHere(deps, input),
+		'session.moveHere': (input) => moveHere(memory, deps, input),
 		'people.list': () => listPeople(memory, deps, session),
 		'people.save': (input) => savePerson(memory, deps, session, input),
 		'people.leaving': (input) => whatLeaves(memory, deps, input),

@@ -1,4 +1,5 @@
 /** What the services work with besides what is remembered: store, clock, pages, settings. */
+import type { Purpose } from '../../../shared/desk/places/purposes.table.ts'
 import type { Look } from '../../../shared/desk/workplace/look.ts'
 import type { LwDocument } from '../../../shared/engine/report/document.ts'
 import type { Store } from '../../store/store.ts'
@@ -9,7 +10,10 @@ import type { Opener } from './open.ts'
 export interface Settings {
 	backupFolder?: string | undefined
 	look?: Look | undefined
+	/** by purpose the folder in which the last choice was made */
+	lastPlaces?: LastPlaces | undefined
 }
+export type LastPlaces = Readonly<Partial<Record<Purpose, string>>>
 /**
  * Draws a document as PDF bytes; with a password they open by it alone. A logo that cannot be drawn
  * is left out, or refused where it must show.
@@ -36,4 +40,5 @@ export interface Deps extends Keeper, Opener {
 	/** bytes that are free where the records lie, and those of the records; undefined where not told */
 	room: () => { free: number; records: number } | undefined
 	saveSettings: (settings: Settings) => void
+	lastPlaces: { get: () => LastPlaces; keep: (purpose: Purpose, folder: string) => void }
 }

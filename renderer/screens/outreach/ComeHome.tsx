@@ -2,6 +2,7 @@
 import { Alert, Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
 import { call } from '../../host.ts'
+import { PlaceField } from '../../parts/choose/PlaceField.tsx'
 import { Field, Form, Outcome } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel, timeWords } from '../../parts/panels.tsx'
@@ -62,10 +63,9 @@ function useComingHome() {
 	const [passphrase, setPassphrase] = useState('')
 	const [looked, setLooked] = useState<Merged>()
 	const action = useHostAction()
-	const asked = { file: file.trim(), passphrase }
+	const asked = { file, passphrase }
 	return {
 		...asked,
-		typed: { file, passphrase },
 		looked,
 		action,
 		/** what was looked into is not what is typed now */
@@ -103,11 +103,12 @@ export function ComeHome() {
 			}
 		>
 			<Form sx={{ display: 'grid', gap: 2 }} submit={home.look}>
-				<Field
+				<PlaceField
 					label="File for the way back"
-					value={home.typed.file}
+					purpose="come-home"
+					value={file}
 					set={home.setFile}
-					hint="A whole path, such as /media/stick/return-2027-01-20-ab12cd.lwpack"
+					hint="Its name begins with return and ends in .lwpack."
 				/>
 				<Field
 					label="Passphrase of the pack"

@@ -2,6 +2,7 @@
 import { Alert, Box, Button, Link } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
+import { PlaceField } from '../../parts/choose/PlaceField.tsx'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Form, Outcome, Trouble } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
@@ -63,7 +64,7 @@ function WayBack() {
 	const action = useHostAction()
 	const make = async () => {
 		const { file, records, drafts, left } = await change('outreach.makeReturn', {
-			folder: folder.trim(),
+			folder,
 			passphrase,
 		})
 		setPassphrase('')
@@ -81,12 +82,7 @@ function WayBack() {
 			}
 		>
 			<Form sx={fields} submit={() => action.run(make)}>
-				<Field
-					label="Folder or stick"
-					value={folder}
-					set={setFolder}
-					hint="A whole path, such as /media/stick"
-				/>
+				<PlaceField label="Folder or stick" purpose="way-back" value={folder} set={setFolder} />
 				<Field
 					label="Passphrase of the pack"
 					type="password"
@@ -99,14 +95,14 @@ function WayBack() {
 					<Button
 						type="submit"
 						variant="contained"
-						disabled={action.busy || !folder.trim() || !passphrase}
+						disabled={action.busy || !folder || !passphrase}
 					>
 						Make the file for the way back
 					</Button>
 					{!action.done && (
 						<Needs
 							fields={[
-								[folder.trim(), 'folder or stick'],
+								[folder, 'folder or stick'],
 								[passphrase, 'passphrase of the pack'],
 							]}
 						/>

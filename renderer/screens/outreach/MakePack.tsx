@@ -1,6 +1,7 @@
 /** Making a pack: one sealed file for the laptop. */
 import { Box, Button, FormControlLabel, Radio, RadioGroup, Typography } from '@mui/material'
 import { leastPassphrase } from '../../../shared/desk/workplace/passphrase.ts'
+import { PlaceField } from '../../parts/choose/PlaceField.tsx'
 import { Field, Form, Outcome } from '../../parts/form.tsx'
 import { Needs } from '../../parts/Needs.tsx'
 import { Panel } from '../../parts/panels.tsx'
@@ -36,11 +37,12 @@ function History({ now, set }: { now: Pack['history']; set: (history: Pack['hist
 function WhereAndHow({ pack, put }: { pack: Pack; put: PutPack }) {
 	return (
 		<>
-			<Field
+			<PlaceField
 				label="Folder or stick"
+				purpose="pack"
 				value={pack.folder}
 				set={(folder) => put({ folder })}
-				hint="A whole path, such as /media/stick"
+				hint="One that goes along, or from which the pack is copied to the laptop."
 			/>
 			<Field
 				label="Opens until"
@@ -79,14 +81,14 @@ function MakeIt({
 			<Button
 				type="submit"
 				variant="contained"
-				disabled={action.busy || !folder.trim() || !passphrase || !again}
+				disabled={action.busy || !folder || !passphrase || !again}
 			>
 				Make the pack
 			</Button>
 			{!action.done && (
 				<Needs
 					fields={[
-						[folder.trim(), 'folder or stick'],
+						[folder, 'folder or stick'],
 						[passphrase, 'passphrase of the pack'],
 						[again, 'the passphrase again'],
 					]}

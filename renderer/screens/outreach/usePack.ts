@@ -48,7 +48,7 @@ export function usePack(): { pack: Pack; put: PutPack; make: () => Promise<strin
 		const { file, players, records, left } = await change('outreach.makePack', {
 			playerIds: [...playerIds],
 			history,
-			folder: folder.trim(),
+			folder,
 			passphrase,
 			expires,
 		})

@@ -1,6 +1,7 @@
 /** Fields of the short forms, sheets, and what is said beside a button. */
 import { Button } from '@mui/material'
 import { type ComponentProps, useState } from 'react'
+import { PlaceField } from '../../parts/choose/PlaceField.tsx'
 import { DateField } from '../../parts/DateField.tsx'
 import { Field, Form, Sheet } from '../../parts/form.tsx'
 import { Needs } from '../../parts/Needs.tsx'
@@ -35,9 +36,28 @@ function TypedDay({ start, error }: { start: string; error?: string }) {
 	const [value, setValue] = useState(start)
 	return <DateField label="Birth date" value={value} set={setValue} error={error} />
 }
+function ChosenPlace({ start = '' }: { start?: string }) {
+	const [path, setPath] = useState(start)
+	return (
+		<PlaceField
+			label="Folder or stick"
+			purpose="pack"
+			value={path}
+			set={setPath}
+			hint="One that goes along."
+		/>
+	)
+}
 export function FormStates() {
 	return (
 		<>
+			<Specimen
+				part="Place field"
+				states={[
+					{ name: 'nothing chosen', part: <ChosenPlace /> },
+					{ name: 'chosen', part: <ChosenPlace start={`/media/stick/${longName}`} /> },
+				]}
+			/>
 			<Specimen
 				part="Field"
 				states={fields.map((field) => ({ name: field.name, part: <Typed {...field} /> }))}

@@ -4,7 +4,8 @@ import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
 import { Answered } from '../../parts/Answered.tsx'
-import { Field, Form, Outcome } from '../../parts/form.tsx'
+import { PlaceField } from '../../parts/choose/PlaceField.tsx'
+import { Form, Outcome } from '../../parts/form.tsx'
 import { counted } from '../../parts/Needs.tsx'
 import { acts, Panel, Rows, timeWords } from '../../parts/panels.tsx'
 import { change, type HostAction, useHost, useHostAction } from '../../query.ts'
@@ -74,7 +75,7 @@ function OtherFolder({ action: { busy, run } }: { action: HostAction }) {
 	const [folder, setFolder] = useState('')
 	return (
 		<Form
-			sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}
+			sx={{ display: 'grid', gap: 1 }}
 			submit={() =>
 				run(async () => {
 					await change('backups.setFolder', { folder })
@@ -82,18 +83,18 @@ function OtherFolder({ action: { busy, run } }: { action: HostAction }) {
 				})
 			}
 		>
-			<Box sx={{ flexGrow: 1, maxWidth: 520 }}>
-				<Field
-					label="Other folder or stick"
-					value={folder}
-					set={setFolder}
-					optional
-					hint="A whole path. A stick kept elsewhere also survives fire and theft."
-				/>
+			<PlaceField
+				label="Other folder or stick"
+				purpose="backups"
+				value={folder}
+				set={setFolder}
+				hint="A stick kept elsewhere also survives fire and theft."
+			/>
+			<Box>
+				<Button type="submit" variant="outlined" disabled={busy || !folder}>
+					Send backups there
+				</Button>
 			</Box>
-			<Button type="submit" variant="outlined" disabled={busy || !folder.trim()}>
-				Use this folder
-			</Button>
 		</Form>
 	)
 }

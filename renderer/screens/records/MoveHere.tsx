@@ -2,6 +2,7 @@
 import { Alert, Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
 import { call } from '../../host.ts'
+import { PlaceField } from '../../parts/choose/PlaceField.tsx'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { Panel } from '../../parts/panels.tsx'
 import { useHostAction } from '../../query.ts'
@@ -48,7 +49,7 @@ export function MoveHere({ done, opened }: { done: () => void; opened?: () => vo
 				event.preventDefault()
 				action.run(async () => {
 					const { records, recoveryKey } = await call('session.moveHere', {
-						file: file.trim(),
+						file,
 						...(passphrase ? { passphrase } : {}),
 					})
 					if (recoveryKey) {
@@ -66,15 +67,12 @@ export function MoveHere({ done, opened }: { done: () => void; opened?: () => vo
 					'passphrase or the recovery key of that backup. For an outreach day: open a pack here.'
 				}
 			>
-				<Field
+				<PlaceField
 					label="Backup or pack file"
+					purpose="move-here"
 					value={file}
 					set={setFile}
-					optional
-					hint={
-						'A whole path, such as /media/stick/pack-2027-01-20-ab12cd.lwpack, or the name of a ' +
-						'backup in the data folder.'
-					}
+					hint="A pack ends in .lwpack, a backup in .db. Plug the stick in first."
 				/>
 				<Field
 					label="Pack passphrase"
@@ -86,7 +84,7 @@ export function MoveHere({ done, opened }: { done: () => void; opened?: () => vo
 				/>
 				<Trouble says={action.says} />
 				<Box>
-					<Button type="submit" variant="outlined" disabled={action.busy || !file.trim()}>
+					<Button type="submit" variant="outlined" disabled={action.busy || !file}>
 						Bring these records here
 					</Button>
 				</Box>

@@ -3,8 +3,9 @@ import { Alert, Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { call } from '../../host.ts'
+import { PlaceField } from '../../parts/choose/PlaceField.tsx'
 import { saveBytes, saveText } from '../../parts/files.ts'
-import { Field, Form, Outcome } from '../../parts/form.tsx'
+import { Form, Outcome } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
 import { Panel } from '../../parts/panels.tsx'
 import { change, type HostAction, useHost, useHostAction } from '../../query.ts'
@@ -63,32 +64,32 @@ interface ReportsProps {
 	cancel: () => void
 }
 function Reports({ over, running, write, cancel }: ReportsProps) {
-	const [typed, setFolder] = useState('')
-	const folder = typed.trim()
+	const [folder, setFolder] = useState('')
 	return (
-		<Form
-			submit={() => write(folder)}
-			sx={{ display: 'flex', flexWrap: 'wrap', gap: 2, alignItems: 'end' }}
-		>
-			<Box sx={{ flexGrow: 1, maxWidth: 520 }}>
-				<Field
-					label="Folder for the reports"
-					value={typed}
-					set={setFolder}
-					optional
-					hint="A whole path. The files there are not sealed: use a safe place."
-				/>
-			</Box>
-			<Button type="submit" variant={over ? 'contained' : 'outlined'} disabled={running || !folder}>
-				Write the reports
-			</Button>
-			{running ? (
-				<Button variant="outlined" onClick={cancel}>
-					Cancel
+		<Form submit={() => write(folder)} sx={{ display: 'grid', gap: 1 }}>
+			<PlaceField
+				label="Folder for the reports"
+				purpose="reports"
+				value={folder}
+				set={setFolder}
+				hint="The files there are not sealed: use a safe place."
+			/>
+			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 2 }}>
+				<Button
+					type="submit"
+					variant={over ? 'contained' : 'outlined'}
+					disabled={running || !folder}
+				>
+					Write the reports
 				</Button>
-			) : (
-				<Needs fields={[[folder, 'folder for the reports']]} />
-			)}
+				{running ? (
+					<Button variant="outlined" onClick={cancel}>
+						Cancel
+					</Button>
+				) : (
+					<Needs fields={[[folder, 'folder for the reports']]} />
+				)}
+			</Box>
 		</Form>
 	)
 }

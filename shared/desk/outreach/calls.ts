@@ -1,10 +1,11 @@
 /** The calls about packs that go out and come home. */
 import { z } from 'zod'
 import { boundedRecord } from '../../engine/plain/bounded.ts'
-import { call, clinicians, treating } from '../workplace/call.ts'
+import { anyone, call, clinicians, treating } from '../workplace/call.ts'
 import { filePath, id, nothing, secret } from '../workplace/shapes.ts'
 import { playerChangesSchema } from './changes.ts'
 import { asideWhys, mergeCountsSchema } from './merge-counts.ts'
+import { workKinds, workSteps } from './work.ts'
 
 const mergeDuplicates = z.array(
 	z.strictObject({
@@ -172,6 +173,26 @@ export const outreachCalls = {
 		}),
 		treating,
 	),
+	/**
+	 * How far the work with a pack is that who asks has begun; on a PC without records a pack is
+	 * opened by nobody yet.
+	 */
+	'outreach.progress': call(
+		nothing,
+		z.strictObject({
+			running: z.boolean(),
+			what: z.enum(workKinds).optional(),
+			step: z.enum(workSteps).optional(),
+			/** 0 of 0 where a step is not counted */
+			done: z.number().optional(),
+			total: z.number().optional(),
+			/** not any more in the last step, nor once it was cancelled */
+			mayCancel: z.boolean().optional(),
+		}),
+		anyone,
+	),
+	/** Stops the work with a pack; nothing half is left, and nothing of it is noted. */
+	'outreach.cancel': call(nothing, z.strictObject({ cancelled: z.boolean() }), anyone),
 	/** The merge as it would be; nothing is changed. */
 	'outreach.previewMerge': call(
 		z.strictObject({ file: filePath, passphrase: z.string().max(200) }),

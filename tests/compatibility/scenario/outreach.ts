@@ -22,7 +22,11 @@ async function altered({ readPack, writePack }: Program, file: string, folder: s
 	const { format: _1, version: _2, packId: _3, sha256: _4, ...about } = manifest
 	const { records: _5, drafts: _6, counts: _7, ...unfinished } = about
 	const there = join(folder, 'altered.lwpack')
-	await writePack(there, secrets.pack, cheapCost, unfinished, changed, drafts)
+	await writePack(there, secrets.pack, cheapCost, {
+		about: unfinished,
+		records: changed,
+		drafts,
+	})
 	return there
 }
 /** Worked at in two places: details, consents and a draft. */
