@@ -132,6 +132,8 @@ test('signed and nobody was given anything: proposed by age and consent, put by 
 			[of, ['guardian guardian print']],
 		]),
 	)
+	// a sign that asks for a doctor is not urgent by itself, a bone that may be broken is
+	expect(before.every((visit) => !visit.goesFirst)).toBe(true)
 	const unagreed = before
 		.find((visit) => visit.visitId === of)
 		.offers.find(({ recipient }: Any) => recipient.role === 'coach')

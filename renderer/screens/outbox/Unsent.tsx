@@ -1,5 +1,5 @@
 /** Signed, and nobody was given anything yet: what is proposed for whom, put into the outbox in one step. */
-import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
+import { Alert, Box, Button, Chip, Link, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { mostListed, type UnsentVisit, unsentDays } from '../../../shared/desk/outbox/many.ts'
@@ -117,8 +117,15 @@ function Days({ answer: { visits, more }, changed, setRows }: DaysProps) {
 		return (
 			<Empty says="Of each visit that was signed since that day somebody was given something, or it waits in the queue." />
 		)
+	const first = visits.filter(({ goesFirst }) => goesFirst).map(({ playerName }) => playerName)
 	return (
 		<>
+			{first.length > 0 && (
+				<Alert severity="error" role="alert">
+					Urgent, and nobody was given anything yet: {first.join(', ')}. Send these first, or hand
+					them over today.
+				</Alert>
+			)}
 			{byDay(visits).map(([day, ofDay]) => (
 				<Panel key={day} title={`Signed ${dayInWords(day)}`} hint={counted(ofDay.length, 'visit')}>
 					{ofDay.map((visit) => (
@@ -146,7 +153,8 @@ interface OfVisitProps {
 	setRows: SetRows
 }
 function OfVisit({ visit, rows, setRows }: OfVisitProps) {
-	const { visitId, playerId, playerName, birthDate, visitDate, isMinor, cannot, offers } = visit
+	const { visitId, playerId, playerName, birthDate, visitDate, isMinor, goesFirst } = visit
+	const { cannot, offers } = visit
 	const more = oneMore(visit, rows)
 	const noGuardian = isMinor && !offers.some(({ recipient }) => recipient.role === 'guardian')
 	return (
@@ -168,6 +176,7 @@ function OfVisit({ visit, rows, setRows }: OfVisitProps) {
 						{playerName}
 					</Link>
 				</Typography>
+				{goesFirst && <Chip size="small" variant="outlined" color="error" label="Urgent" />}
 				<Typography variant="body2" color="textSecondary">
 					born {dayInWords(birthDate)}
 					{isMinor ? ', a minor' : ''}; visit of {dayInWords(visitDate)}
