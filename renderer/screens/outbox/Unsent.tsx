@@ -34,7 +34,14 @@ export function Unsent() {
 		{ keepLast: true },
 	)
 	const action = useHostAction()
-	const visits = list.value?.visits ?? []
+	// the button stands there once it is known what it would do
+	if (list.value === undefined)
+		return list.says ? (
+			<Refused of={list} />
+		) : (
+			<Typography role="status">Opening the list.</Typography>
+		)
+	const { visits } = list.value
 	const ticked = toBePut(visits, changed)
 	const put = () =>
 		action.run(async () => {
@@ -79,13 +86,11 @@ export function Unsent() {
 				{action.done && <Way to="#/outbox">Open the queue</Way>}
 				<Left left={left} />
 			</Panel>
-			{list.value && (
-				<Days
-					answer={list.value}
-					changed={changed}
-					setRows={(visitId, rows) => setChanged((now) => ({ ...now, [visitId]: rows }))}
-				/>
-			)}
+			<Days
+				answer={list.value}
+				changed={changed}
+				setRows={(visitId, rows) => setChanged((now) => ({ ...now, [visitId]: rows }))}
+			/>
 		</Stack>
 	)
 }
