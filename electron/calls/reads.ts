@@ -40,6 +40,7 @@ const reads: Reads = {
 	'squad.summaryPage': { does: 'export', objectRef: () => 'squad' },
 	'outbox.notes': { does: 'read', player: ofPlayer, objectRef: () => 'sending-notes' },
 	'outbox.tell': { does: 'read', player: ofPlayer, objectRef: () => 'sendings' },
+	'outbox.unsent': { does: 'read', objectRef: () => 'unsent' },
 	'recall.list': { does: 'read', objectRef: () => 'recall' },
 	'recall.referrals': { does: 'read', objectRef: () => 'referrals' },
 	'outreach.list': { does: 'read', objectRef: () => 'outreach' },

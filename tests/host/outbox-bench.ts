@@ -100,3 +100,16 @@ export const settle = async (app: Opened) => {
 }
 export const sendings = async (app: Opened, visitId: string) =>
 	(await app.ask('visits.history', { visitId })).handedOver
+/** Opened beside its page and found right. */
+export async function lookRight(app: Opened, itemId: string): Promise<void> {
+	const { sha256 } = await app.ask('outbox.look', { itemId })
+	await app.ask('outbox.compared', { itemId, sha256, warningsRead: false })
+}
+/** One act on several items. */
+export const many = async (app: Opened, act: string, itemIds: string[], note = '') =>
+	(await app.ask('outbox.many', { act, itemIds, note })).lines as {
+		itemId: string
+		number: string
+		done: boolean
+		says: string
+	}[]

@@ -58,7 +58,8 @@ test('reception is refused a page that holds body mass, and reads none elsewhere
 	).toContain(String(massKg))
 	await app.ask('session.lock')
 	await app.ask('session.unlock', { passphrase })
-	expect((await app.refused('outbox.look', { itemId })).code).toBe('visits.private-page')
+	for (const name of ['outbox.look', 'outbox.print'])
+		expect((await app.refused(name, { itemId })).code, name).toBe('visits.private-page')
 	const answers = await Promise.all(
 		[
 			['players.open', { playerId }],
@@ -66,6 +67,8 @@ test('reception is refused a page that holds body mass, and reads none elsewhere
 			['consents.list', { playerId }],
 			['outbox.list', {}],
 			['outbox.notes', { playerId }],
+			['outbox.unsent', { from: '2027-01-01', limit: 100 }],
+			['players.summary', { playerId }],
 			['squad.list', {}],
 		].map(async ([name, input]) => {
 			const answer = await app.ask(name as string, input)

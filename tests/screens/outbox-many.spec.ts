@@ -78,6 +78,11 @@ test('prepared, looked through, released and printed, several at once and by key
 		// from the players: signed, and nobody was given anything
 		await press(page, link(page, /^Signed, and nobody was given anything: 4$/))
 		await expect(page.getByText('Have it countersigned before')).toBeVisible()
+		await expect(
+			page
+				.getByRole('alert')
+				.filter({ hasText: /^Urgent, and nobody was given anything yet:.*Bastien Quill/ }),
+		).toBeVisible()
 		await shot(page, 'many-unsent')
 		await accessible(page)
 		const silas = page.getByRole('region', { name: 'Silas Penhale' })

@@ -150,7 +150,7 @@ function refuseUnread(
 	if (unshown.length > 0)
 		throw new Refusal(
 			'outbox.warnings-not-read',
-			'A warning came up since the page was opened. Open it again and read it first.',
+			'A warning came up since the page was opened. Read it beside the page first.',
 			problems(unshown),
 		)
 	if (warnings.length > 0 && !areRead)

@@ -134,10 +134,13 @@ export class Post {
 			if (item && (await this.#sendItem(item)) === 'halt') return
 		}
 	}
-	/** An item of the queue, unless it was called back while others were sent or has to wait. */
+	/**
+	 * An item of the queue, unless it was called back or printed while others were sent, or has to
+	 * wait.
+	 */
 	#dueNow(itemId: string, now: boolean): OutboxItem | undefined {
 		const item = this.#memory.outbox.items.get(itemId)
-		if (item?.state !== 'ready' || item.handing) return undefined
+		if (item?.state !== 'ready' || item.channel !== 'smtp' || item.handing) return undefined
 		const { notBefore } = item
 		const waits = notBefore !== undefined && notBefore > this.#deps.now().toISOString()
 		return waits && !now ? undefined : item

@@ -7,10 +7,13 @@ import {
 	proposedFor,
 	type UnsentVisit,
 } from '../../../shared/desk/outbox/many.ts'
+import { goesFirst } from '../../../shared/desk/players/plan-in-few.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
+import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import { Refusal } from '../records/refusal.ts'
 import { mayLeave } from '../visits/composing.ts'
+import { tryVisit } from '../visits/reading.ts'
 import { type VisitLine, visitsOf } from '../visits/visits.ts'
 import type { OutboxNeeds } from './needs.ts'
 import {
@@ -61,14 +64,9 @@ export function listUnsent(
 		more: Math.max(0, lines.length - limit),
 	}
 }
-function unsentOf(
-	memory: OutboxNeeds,
-	deps: Deps,
-	playerId: string,
-	{ card }: VisitLine,
-): UnsentVisit {
+function unsentOf(memory: OutboxNeeds, deps: Deps, playerId: string, line: VisitLine): UnsentVisit {
 	const { players } = memory
-	const { visitId, visitDate, signedAt, version } = card
+	const { visitId, visitDate, signedAt, version } = line.card
 	const visit = {
 		visitId,
 		playerId,
@@ -78,6 +76,7 @@ function unsentOf(
 		visitDate,
 		signedOn: dayHere(new Date(signedAt)),
 		version,
+		goesFirst: isFirst(deps, line),
 	}
 	try {
 		const signed = mayLeave(players, deps, visitId)
@@ -86,6 +85,18 @@ function unsentOf(
 	} catch (error) {
 		if (!(error instanceof Refusal)) throw error
 		return { ...visit, cannot: error.message, offers: [] }
+	}
+}
+/** A visit that cannot be read says nothing of it; its own line says why nothing of it leaves. */
+function isFirst(deps: Deps, line: VisitLine): boolean {
+	const read = tryVisit(deps, line)
+	if ('trouble' in read) return false
+	const { visit, decisions } = read.visit
+	try {
+		return goesFirst({ visit, decisions, assessment: assessmentOf(read.visit) })
+	} catch (error) {
+		if (!(error instanceof Refusal)) throw error
+		return false
 	}
 }
 const noServer = 'No mail server is set. Choose the draft for the mail program, print or hand over.'

@@ -41,6 +41,7 @@ export function Item({ itemId, personId }: ItemProps) {
 					key={item.state}
 					item={item}
 					look={look.value}
+					lookAgain={look.again}
 					mine={item.owner.personId === personId}
 				/>
 				<OnToNext item={item} items={list.value?.items ?? []} />

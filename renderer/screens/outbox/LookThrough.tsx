@@ -11,7 +11,7 @@ import { change, type HostAction, type HostAnswer, useHostAction } from '../../q
 import { BesidePage } from './BesidePage.tsx'
 import { ManyDone, useMany } from './ManyDone.tsx'
 import { Tick } from './Release.tsx'
-import { useLook } from './useLook.ts'
+import { lookAgainIfWarned, useLook } from './useLook.ts'
 
 interface LookThroughProps {
 	/** those that were chosen in the queue, in its order */
@@ -87,8 +87,11 @@ function OneOf({ item, onward, isLast }: OneOfProps) {
 			<Refused of={look} />
 			<BesidePage item={item} look={look.value}>
 				<Found
+					// another warning is ticked anew
+					key={look.value?.warnings.join('\n')}
 					item={item}
 					look={look.value}
+					again={look.again}
 					isShown={look.value !== undefined || look.says !== ''}
 					to={isLast ? 'to the end' : 'on to the next'}
 					action={action}
@@ -102,6 +105,8 @@ function OneOf({ item, onward, isLast }: OneOfProps) {
 interface FoundProps {
 	item: OutboxView
 	look: OutputOf<'outbox.look'> | undefined
+	/** asks for the page and its warnings anew */
+	again: () => void
 	/** the page stands there, or why it does not */
 	isShown: boolean
 	/** where the next key leads, in words */
@@ -109,7 +114,7 @@ interface FoundProps {
 	action: HostAction
 	onward: () => void
 }
-function Found({ item, look, isShown, to, action, onward }: FoundProps) {
+function Found({ item, look, again, isShown, to, action, onward }: FoundProps) {
 	const [read, setRead] = useState(false)
 	const acts = useRef<HTMLDivElement>(null)
 	const isWide = useIsWide()
@@ -124,7 +129,9 @@ function Found({ item, look, isShown, to, action, onward }: FoundProps) {
 	const right = () =>
 		action.run(async () => {
 			const { itemId, sha256 } = item
-			await change('outbox.compared', { itemId, sha256, warningsRead: read })
+			await lookAgainIfWarned(async () => {
+				await change('outbox.compared', { itemId, sha256, warningsRead: read })
+			}, again)
 			onward()
 			return ''
 		})

@@ -17,10 +17,12 @@ interface NextProps {
 	item: OutboxView
 	/** Undefined until the first page is opened. */
 	look: OutputOf<'outbox.look'> | undefined
+	/** asks for the page and its warnings anew */
+	lookAgain: () => void
 	/** Whether the item is owned by who works here. */
 	mine: boolean
 }
-export function Next({ item, look, mine }: NextProps) {
+export function Next({ item, look, lookAgain, mine }: NextProps) {
 	const [note, setNote] = useState('')
 	const action = useHostAction()
 	const acts = actsOf(item, note, mine)
@@ -44,7 +46,15 @@ export function Next({ item, look, mine }: NextProps) {
 				</Alert>
 			)}
 			{item.state === 'to-check' && (
-				<Release item={item} look={look} busy={action.busy} run={run} />
+				<Release
+					// another warning is ticked anew
+					key={look?.warnings.join('\n')}
+					item={item}
+					look={look}
+					again={lookAgain}
+					busy={action.busy}
+					run={run}
+				/>
 			)}
 			{item.protection === 'password' && item.state !== 'closed' && !item.breachId && (
 				<Password itemId={item.itemId} action={action} />

@@ -6,14 +6,17 @@ import type { OutboxView } from '../../../shared/desk/outbox/calls.ts'
 import { isMail } from '../../../shared/desk/outbox/item.ts'
 import { change } from '../../query.ts'
 import { type Act, onPaperInstead, printedWaiting, printItem } from './acts.ts'
+import { lookAgainIfWarned } from './useLook.ts'
 
 interface ReleaseProps {
 	item: OutboxView
 	look: OutputOf<'outbox.look'> | undefined
+	/** asks for the page and its warnings anew */
+	again: () => void
 	busy: boolean
 	run: (act: Pick<Act, 'work' | 'done'>) => void
 }
-export function Release({ item, look, busy, run }: ReleaseProps) {
+export function Release({ item, look, again, busy, run }: ReleaseProps) {
 	const [compared, setCompared] = useState(false)
 	const [read, setRead] = useState(false)
 	const warned = look !== undefined && look.warnings.length > 0
@@ -23,13 +26,15 @@ export function Release({ item, look, busy, run }: ReleaseProps) {
 		if (warned && !read) throw new Error('Tick first that the warnings were read and checked.')
 		return { itemId: item.itemId, sha256: look?.sha256 ?? '', warningsRead: read }
 	}
-	const release = async () => {
-		await change('outbox.release', { ...found(), compared: true })
-	}
-	const print = async () => {
-		await change('outbox.compared', found())
-		await printItem(item.itemId)
-	}
+	const release = () =>
+		lookAgainIfWarned(async () => {
+			await change('outbox.release', { ...found(), compared: true })
+		}, again)
+	const print = () =>
+		lookAgainIfWarned(async () => {
+			await change('outbox.compared', found())
+			await printItem(item.itemId)
+		}, again)
 	const off = busy || item.sending || !look
 	return (
 		<Stack spacing={1} sx={{ alignItems: 'flex-start' }}>

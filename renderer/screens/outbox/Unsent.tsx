@@ -1,5 +1,5 @@
 /** Signed, and nobody was given anything yet: what is proposed for whom, put into the outbox in one step. */
-import { Alert, Box, Button, Link, Stack, Typography } from '@mui/material'
+import { Alert, Box, Button, Chip, Link, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { mostListed, type UnsentVisit, unsentDays } from '../../../shared/desk/outbox/many.ts'
@@ -34,7 +34,14 @@ export function Unsent() {
 		{ keepLast: true },
 	)
 	const action = useHostAction()
-	const visits = list.value?.visits ?? []
+	// the button stands there once it is known what it would do
+	if (list.value === undefined)
+		return list.says ? (
+			<Refused of={list} />
+		) : (
+			<Typography role="status">Opening the list.</Typography>
+		)
+	const { visits } = list.value
 	const ticked = toBePut(visits, changed)
 	const put = () =>
 		action.run(async () => {
@@ -79,13 +86,11 @@ export function Unsent() {
 				{action.done && <Way to="#/outbox">Open the queue</Way>}
 				<Left left={left} />
 			</Panel>
-			{list.value && (
-				<Days
-					answer={list.value}
-					changed={changed}
-					setRows={(visitId, rows) => setChanged((now) => ({ ...now, [visitId]: rows }))}
-				/>
-			)}
+			<Days
+				answer={list.value}
+				changed={changed}
+				setRows={(visitId, rows) => setChanged((now) => ({ ...now, [visitId]: rows }))}
+			/>
 		</Stack>
 	)
 }
@@ -117,8 +122,15 @@ function Days({ answer: { visits, more }, changed, setRows }: DaysProps) {
 		return (
 			<Empty says="Of each visit that was signed since that day somebody was given something, or it waits in the queue." />
 		)
+	const first = visits.filter(({ goesFirst }) => goesFirst).map(({ playerName }) => playerName)
 	return (
 		<>
+			{first.length > 0 && (
+				<Alert severity="error" role="alert">
+					Urgent, and nobody was given anything yet: {first.join(', ')}. Send these first, or hand
+					them over today.
+				</Alert>
+			)}
 			{byDay(visits).map(([day, ofDay]) => (
 				<Panel key={day} title={`Signed ${dayInWords(day)}`} hint={counted(ofDay.length, 'visit')}>
 					{ofDay.map((visit) => (
@@ -146,7 +158,8 @@ interface OfVisitProps {
 	setRows: SetRows
 }
 function OfVisit({ visit, rows, setRows }: OfVisitProps) {
-	const { visitId, playerId, playerName, birthDate, visitDate, isMinor, cannot, offers } = visit
+	const { visitId, playerId, playerName, birthDate, visitDate, isMinor, goesFirst } = visit
+	const { cannot, offers } = visit
 	const more = oneMore(visit, rows)
 	const noGuardian = isMinor && !offers.some(({ recipient }) => recipient.role === 'guardian')
 	return (
@@ -168,6 +181,7 @@ function OfVisit({ visit, rows, setRows }: OfVisitProps) {
 						{playerName}
 					</Link>
 				</Typography>
+				{goesFirst && <Chip size="small" variant="outlined" color="error" label="Urgent" />}
 				<Typography variant="body2" color="textSecondary">
 					born {dayInWords(birthDate)}
 					{isMinor ? ', a minor' : ''}; visit of {dayInWords(visitDate)}

@@ -1,4 +1,4 @@
-import { call } from '../../host.ts'
+import { call, HostRefusal } from '../../host.ts'
 import { useReading } from '../../query.ts'
 
 /**
@@ -13,3 +13,16 @@ export const useLook = (itemId: string, happenings: number | undefined) =>
 		() => call('outbox.look', { itemId }),
 		{ when: happenings !== undefined, keepLast: true },
 	)
+
+/**
+ * Where a warning came up since the page was opened, the page is asked anew and shows it.
+ * @throws what the work throws
+ */
+export async function lookAgainIfWarned(work: () => Promise<void>, again: () => void) {
+	try {
+		await work()
+	} catch (error) {
+		if (error instanceof HostRefusal && error.code === 'outbox.warnings-not-read') again()
+		throw error
+	}
+}

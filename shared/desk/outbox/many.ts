@@ -52,6 +52,8 @@ export const unsentVisitSchema = z.strictObject({
 	/** the day it was signed, here */
 	signedOn: z.string(),
 	version: z.number(),
+	/** nothing of why: its pages go before all others */
+	goesFirst: z.boolean(),
 	/** why nothing of it may leave; its offers are then none */
 	cannot: z.string().optional(),
 	offers: z.array(offerSchema),

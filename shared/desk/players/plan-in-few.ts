@@ -1,4 +1,6 @@
 /** A signed prescription in a few lines, for those who treat: what is held first. Pure. */
+
+import { isHeld } from '../../engine/facts/held.ts'
 import {
 	type Action,
 	actions,
@@ -100,6 +102,11 @@ export function planInFew(signed: SignedPlan): { held: string[]; lines: PlanLine
 		lines: lines.flatMap(([what, says]) => (says ? [{ what, says: capital(says) }] : [])),
 	}
 }
+const isUrgentToday: readonly Action[] = ['same-day', 'emergency']
+/** Sport is held, or somebody is to be seen the same day: its pages go before all others. */
+export const goesFirst = (signed: SignedPlan): boolean =>
+	isHeld(planOf(signed).gate, 'sport') || isUrgentToday.includes(signed.assessment.screening.action)
+
 const minutesPerHour = 60
 /** The pairs at hand that have a last day: to be replaced by, or with room until. */
 export function lastDays(signed: SignedPlan): { id: string; until: string }[] {
