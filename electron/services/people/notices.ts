@@ -91,11 +91,8 @@ export class Notices {
 	 */
 	#read(whole: boolean): Read {
 		if (whole && !this.#known.whole) this.forget()
-		const { happenings, marks, upTo: since } = this.#known
-		const read: Read = {
-			...{ happenings: [...happenings], marks: [...marks], upTo: since },
-			whole: since === 0 ? whole : this.#known.whole,
-		}
+		const since = this.#known.upTo
+		const read = this.#readFrom(whole)
 		for (const rows of this.#pages(since > 0 ? shortPage : pageLong)) {
 			read.upTo = Math.max(read.upTo, rows[0]?.seq ?? 0)
 			for (const row of rows) if (row.seq > since) this.#take(read, row)
@@ -104,6 +101,12 @@ export class Notices {
 		}
 		this.#known = read
 		return read
+	}
+	/** What is known already; of the first look, as much as is asked for. */
+	#readFrom(whole: boolean): Read {
+		const { happenings, marks, upTo, whole: wasWhole } = this.#known
+		const copied = { happenings: [...happenings], marks: [...marks], upTo }
+		return { ...copied, whole: upTo === 0 ? whole : wasWhole }
 	}
 	/** The trail from its newest row on, so many at once. */
 	*#pages(long: number): Generator<AuditRow[]> {
