@@ -94,8 +94,7 @@ export class Notices {
 		const since = this.#known.upTo
 		const read = this.#readFrom(whole)
 		for (const rows of this.#pages(since > 0 ? shortPage : pageLong)) {
-			read.upTo = Math.max(read.upTo, rows[0]?.seq ?? 0)
-			for (const row of rows) if (row.seq > since) this.#take(read, row)
+			for (const row of rows.filter(({ seq }) => seq > since)) this.#take(read, row)
 			const lowest = rows.at(-1)?.seq ?? 0
 			if (lowest <= since || (!whole && lowest <= seenUpTo(read))) break
 		}
@@ -119,8 +118,10 @@ export class Notices {
 			before = last.seq
 		}
 	}
-	#take({ happenings, marks }: Read, row: AuditRow): void {
+	#take(read: Read, row: AuditRow): void {
+		const { happenings, marks } = read
 		const { seq, objectRef, utcTime: at } = row
+		read.upTo = Math.max(read.upTo, seq)
 		const by = this.#people.nameOf(row.personId)
 		const upTo = objectRef.startsWith(seenRef) ? Number(objectRef.slice(seenRef.length)) : 0
 		if (upTo > 0) marks.push({ seq, upTo, by: by ?? row.role, at })
