@@ -68,8 +68,11 @@ interface Read {
 	marks: SeenMark[]
 	/** the newest row that was looked at */
 	upTo: number
+	/** also what was seen already */
+	whole: boolean
 }
-const nothingRead: Read = { happenings: [], marks: [], upTo: 0 }
+const nothingRead: Read = { happenings: [], marks: [], upTo: 0, whole: true }
+const seenUpTo = ({ marks }: Read): number => Math.max(0, ...marks.map(({ upTo }) => upTo))
 export class Notices {
 	readonly #store: Deps['store']
 	readonly #people: PeopleMemory
@@ -82,30 +85,46 @@ export class Notices {
 	forget(): void {
 		this.#known = nothingRead
 	}
-	/** All that is known, with what the trail took up since it was last looked at. */
-	#read(): Read {
-		const { happenings, marks, upTo: since } = this.#known
-		const read: Read = { happenings: [...happenings], marks: [...marks], upTo: since }
-		const long = since > 0 ? shortPage : pageLong
-		let before = Number.MAX_SAFE_INTEGER
-		for (let page = 0; page < mostPages; page++) {
-			const rows = this.#store.auditPage(before, long)
-			read.upTo = Math.max(read.upTo, rows[0]?.seq ?? 0)
-			for (const row of rows) if (row.seq > since) this.#take(read, row)
-			const last = rows.at(-1)
-			if (!last || last.seq <= since || rows.length < long) break
-			before = last.seq
+	/**
+	 * What is known, with what the trail took up since it was last looked at.
+	 * @param whole also what was seen already; else it is enough where that begins
+	 */
+	#read(whole: boolean): Read {
+		if (whole && !this.#known.whole) this.forget()
+		const since = this.#known.upTo
+		const read = this.#readFrom(whole)
+		for (const rows of this.#pages(since > 0 ? shortPage : pageLong)) {
+			for (const row of rows.filter(({ seq }) => seq > since)) this.#take(read, row)
+			const lowest = rows.at(-1)?.seq ?? 0
+			if (lowest <= since || (!whole && lowest <= seenUpTo(read))) break
 		}
 		this.#known = read
 		return read
 	}
-	#take({ happenings, marks }: Read, row: AuditRow): void {
-		const { seq, objectRef, utcTime: at } = row
-		const by = this.#people.nameOf(row.personId)
-		if (objectRef.startsWith(seenRef)) {
-			const upTo = Number(objectRef.slice(seenRef.length))
-			marks.push({ seq, upTo, by: by ?? row.role, at })
+	/** What is known already; of the first look, as much as is asked for. */
+	#readFrom(whole: boolean): Read {
+		const { happenings, marks, upTo, whole: wasWhole } = this.#known
+		const copied = { happenings: [...happenings], marks: [...marks], upTo }
+		return { ...copied, whole: upTo === 0 ? whole : wasWhole }
+	}
+	/** The trail from its newest row on, so many at once. */
+	*#pages(long: number): Generator<AuditRow[]> {
+		let before = Number.MAX_SAFE_INTEGER
+		for (let page = 0; page < mostPages; page++) {
+			const rows = this.#store.auditPage(before, long)
+			yield rows
+			const last = rows.at(-1)
+			if (!last || rows.length < long) return
+			before = last.seq
 		}
+	}
+	#take(read: Read, row: AuditRow): void {
+		const { happenings, marks } = read
+		const { seq, objectRef, utcTime: at } = row
+		read.upTo = Math.max(read.upTo, seq)
+		const by = this.#people.nameOf(row.personId)
+		const upTo = objectRef.startsWith(seenRef) ? Number(objectRef.slice(seenRef.length)) : 0
+		if (upTo > 0) marks.push({ seq, upTo, by: by ?? row.role, at })
 		const what = kindOf(row)
 		if (what) happenings.push({ seq, what, whom: this.#whom(objectRef), by, at })
 	}
@@ -114,18 +133,20 @@ export class Notices {
 		return prefix === undefined ? undefined : this.#people.nameOf(objectRef.slice(prefix.length))
 	}
 	list(): OutputOf<'notices.list'> {
-		const { happenings, marks, upTo } = this.#read()
+		const { happenings, marks, upTo } = this.#read(true)
 		return { notices: noticesOf(happenings, marks), upTo }
 	}
 	/** So many that nobody has marked as seen. */
 	unseen(): number {
-		return this.list().notices.filter(({ seen }) => !seen).length
+		const { happenings, marks } = this.#read(false)
+		return noticesOf(happenings, marks).filter(({ seen }) => !seen).length
 	}
 	/** @throws Refusal where the trail has not so many rows, or nothing up to there is new */
 	seen({ upTo }: InputOf<'notices.seen'>): OutputOf<'notices.seen'> {
-		const { happenings, marks, upTo: newest } = this.#read()
-		const seenUpTo = Math.max(0, ...marks.map((mark) => mark.upTo))
-		if (upTo > newest || !happenings.some(({ seq }) => seq > seenUpTo && seq <= upTo))
+		const read = this.#read(false)
+		const { upTo: newest } = read
+		const isNew = ({ seq }: Happening) => seq > seenUpTo(read) && seq <= upTo
+		if (upTo > newest || !read.happenings.some(isNew))
 			throw new Refusal(
 				'people.nothing-to-mark',
 				'Nothing new stands in these notices. Open the list again, then mark it as seen.',

@@ -4,9 +4,10 @@
  */
 import { z } from 'zod'
 
-/** Tries: a passphrase or recovery key at the locked PC, a PIN, a passphrase in a session. */
+/** Tries: a passphrase or recovery key at the locked PC, a PIN, a passphrase in a session. @internal */
 export const tryKinds = ['unlock', 'pin', 'own-passphrase', 'hand-over'] as const
 export type TryKind = (typeof tryKinds)[number]
+/** @internal */
 export const noticeKinds = [
 	...tryKinds,
 	'person-added',
