@@ -7,6 +7,7 @@ import { Paper } from '../../electron/window/paper.ts'
 import {
 	answerPage,
 	callChannel,
+	chooseChannel,
 	isTrustedSender,
 	mayHave,
 	mayNavigate,
@@ -117,11 +118,11 @@ describe('source', () => {
 	it.each(wired)('main.ts wires: %s', (_, pattern) =>
 		expect(onOneLine(source['main.ts'] ?? '')).toMatch(pattern),
 	)
-	it('only main.ts opens addresses, and only through the wrapper; only two channels exist', () => {
+	it('only main.ts opens addresses, and only through the wrapper; only three channels exist', () => {
 		for (const [name, text] of Object.entries(source)) {
 			expect(text.match(/openExternal\(/g)?.length ?? 0, name).toBe(name === 'main.ts' ? 1 : 0)
 			expect(text.match(/ipcMain\.(?:on|handle\w*)\(/g)?.length ?? 0, name).toBe(
-				name === 'main.ts' ? 2 : 0,
+				name === 'main.ts' ? 3 : 0,
 			)
 			expect(text.match(/new BrowserWindow\(/g)?.length ?? 0, name).toBe(name === 'main.ts' ? 2 : 0)
 		}
@@ -129,11 +130,12 @@ describe('source', () => {
 			/openOutside\(url, askOutside, \(link\) => shell\.openExternal\(link\)\)/,
 		)
 	})
-	it('the bridge shows the page two functions and never the messenger', () => {
+	it('the bridge shows the page three functions and never the messenger', () => {
 		expect(source['preload.cjs']?.match(/exposeInMainWorld\(/g)).toHaveLength(1)
-		expect(source['preload.cjs']?.match(/ipcRenderer\./g)).toHaveLength(2)
+		expect(source['preload.cjs']?.match(/ipcRenderer\./g)).toHaveLength(3)
 		expect(source['preload.cjs']).toContain(`invoke('${callChannel}', name, input)`)
 		expect(source['preload.cjs']).toContain(`invoke('${printChannel}', base64)`)
+		expect(source['preload.cjs']).toContain(`invoke('${chooseChannel}', purpose)`)
 		expect(source['preload.cjs']).not.toMatch(/\.on\(|send\(|:\s*ipcRenderer\s*[,}]/)
 	})
 })
