@@ -88,7 +88,7 @@ function workOf(memory: Needs, stores: Stores, run: Run): WatchedWork {
 	return {
 		at: async (step, done, total) => {
 			// each step is seen at least once, and can be stopped
-			const isNew = run.total === undefined || run.step !== step
+			const isNew = run.total === undefined || run.step !== step || done === 0
 			Object.assign(run, { step, done, total })
 			if (isNew || performance.now() - pausedMs > sliceMs) await pause()
 		},

@@ -64,7 +64,7 @@ const whyAlike: Record<Duplicate['why'], string> = {
 	'same-person': 'perhaps one person entered twice.',
 }
 export const twice = ({ name, likeName, why }: Duplicate) =>
-	`${name} came home and ${likeName} stands here: ${whyAlike[why]}`
+	`${name} came from the laptop, and ${likeName} stands at home: ${whyAlike[why]}`
 export function Found({
 	found,
 }: {
