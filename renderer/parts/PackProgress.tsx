@@ -12,14 +12,15 @@ type Progress = OutputOf<'outreach.progress'>
 const everyMs = 250
 const percent = 100
 
-/** What is counted, where it is; 'of' stands between two numbers of it. */
+/** What is done, and what of it is counted. */
 const steps: Readonly<Record<WorkStep, readonly [doing: string, counted: string]>> = {
-	gathering: ['Gathering the records', 'records'],
-	verifying: ['Checking that the records here are whole', 'records'],
+	passphrase: ['Working with the passphrase', ''],
+	gathering: ['Gathering', 'records'],
+	verifying: ['Checking what stands here', 'records'],
 	sealing: ['Sealing', 'records'],
 	writing: ['Writing the file', 'MB'],
-	opening: ['Opening the file', 'records'],
-	checking: ['Checking each record', 'records'],
+	opening: ['Opening', 'records'],
+	checking: ['Checking against the records here', 'records'],
 	taking: ['Taking it in: this last step is done at once', ''],
 }
 const mega = 1_000_000

@@ -13,7 +13,7 @@ export async function answerQuestions(clinic: Page): Promise<void> {
 	).toBeVisible()
 	await clubs
 		.getByRole('radio', {
-			name: /^Away, on the laptop with the pack of .*, by Imke Darrow: Tidewater United U14$/,
+			name: /^Away, .*, by Imke Darrow, on the laptop with the pack of .*: Tidewater United U14$/,
 		})
 		.press('Space')
 	await asked
@@ -46,6 +46,13 @@ export async function joinDrafts(clinic: Page): Promise<void> {
 	await expect(button(kept, 'Join the two')).toBeDisabled()
 	await expect(kept.getByText(/^To join, choose first: .*Heel to toe, left/)).toBeVisible()
 	await shot(clinic, 'two-drafts')
+	// on a narrow window the table scrolls, and not the page
+	const { width = 0, height = 0 } = clinic.viewportSize() ?? {}
+	await clinic.setViewportSize({ width: 360, height })
+	await expect
+		.poll(() => clinic.evaluate(() => document.documentElement.scrollWidth))
+		.toBeLessThanOrEqual(360)
+	await clinic.setViewportSize({ width, height })
 	for (const row of await drafts.getByRole('row').all()) {
 		const radios = row.getByRole('radio')
 		if ((await radios.count()) === 0) continue

@@ -32,6 +32,7 @@ export function Counts({
 				? ` With ${counted(trailRows, 'row')} of the laptop's audit trail, kept as a section of ` +
 					'its own under Audit trail.'
 				: ''}
+			{trailRows > 0 && owner ? ' ' : null}
 			{trailRows > 0 && owner ? <Way to="#/records/audit">Read the trail</Way> : null}
 		</Typography>
 	)

@@ -3,6 +3,7 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { ledger } from '../../../shared/desk/ledger/ledger.ts'
 import { type Purpose, purposes } from '../../../shared/desk/records/consent.ts'
 import { metaOf } from '../../../shared/desk/records/told.ts'
+import { dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
 import { decisionsSchema } from '../../../shared/engine/visit/decisions.ts'
 import { playerSchema, visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { timeInWords } from '../../parts/dates.ts'
@@ -58,8 +59,6 @@ export function fromWords(from: From, at: string): string {
 	const when = timeInWords(at)
 	if (!from) return when
 	if (from.home) return `At home, ${when}${by}`
-	const laptop = from.packOf
-		? `on the laptop with the pack of ${timeInWords(from.packOf)}`
-		: 'on a laptop'
-	return `Away, ${laptop}, ${when}${by}`
+	const pack = from.packOf ? ` with the pack of ${dayOfMoment(from.packOf)}` : ''
+	return `Away, ${when}${by}, on the laptop${pack}`
 }
