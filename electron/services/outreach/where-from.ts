@@ -7,7 +7,7 @@ import { isOwn } from './arrival.ts'
 import { packLog } from './pack-log.ts'
 
 type Question = OutputOf<'outreach.list'>['questions'][number]
-export type From = NonNullable<Question['fields'][number]['values'][number]['from']>
+type From = NonNullable<Question['fields'][number]['values'][number]['from']>
 type Reads = Pick<Deps, 'openAll' | 'store'>
 /** Rows of the trail that say who wrote what they name. */
 const writing = ['create', 'update', 'amend', 'sign']
@@ -36,7 +36,7 @@ export function writersHere(
  * What an installation that is not this one was: the laptop of a pack. Whoever works on it writes as
  * the person who made the pack.
  */
-export function laptopOf(reads: Reads, origin: string): Omit<From, 'home'> {
+function laptopOf(reads: Reads, origin: string): Omit<From, 'home'> {
 	const { out, merged } = packLog(reads)
 	const back = merged.findLast((file) => file.origin === origin)
 	const pack = out.find(({ packId }) => packId === back?.answers)
