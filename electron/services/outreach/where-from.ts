@@ -42,7 +42,7 @@ function laptopOf(reads: Reads, origin: string): Omit<From, 'home'> {
 	const pack = out.find(({ packId }) => packId === back?.answers)
 	return present({ by: pack?.by, packOf: pack?.madeAt })
 }
-/** The questions, each value with where and by whom it was written; what stands at home first. */
+/** The questions, each value with where and by whom it was written. */
 export function withOrigins(
 	memory: Pick<Memory, 'people'>,
 	reads: Reads,
@@ -55,15 +55,13 @@ export function withOrigins(
 		...question,
 		fields: question.fields.map(({ field, values }) => ({
 			field,
-			values: values
-				.map((value) => {
-					const origin = origins.get(value.record) ?? ''
-					const from: From = isOwn(reads.store, origin)
-						? { home: true, ...present({ by: writers.get(value.record) }) }
-						: { home: false, ...laptopOf(reads, origin) }
-					return { ...value, from }
-				})
-				.toSorted((left, right) => Number(right.from.home) - Number(left.from.home)),
+			values: values.map((value) => {
+				const origin = origins.get(value.record) ?? ''
+				const from: From = isOwn(reads.store, origin)
+					? { home: true, ...present({ by: writers.get(value.record) }) }
+					: { home: false, ...laptopOf(reads, origin) }
+				return { ...value, from }
+			}),
 		})),
 	}))
 }

@@ -33,7 +33,7 @@ function Values({
 				value={chosen}
 				onChange={(_, record) => choose(record)}
 			>
-				{values.map((value) => (
+				{homeFirst(values).map((value) => (
 					<FormControlLabel
 						key={value.record}
 						value={value.record}
@@ -46,6 +46,9 @@ function Values({
 		</Box>
 	)
 }
+/** What stands at home first, then what came from away. */
+const homeFirst = (values: FieldAsked['values']) =>
+	values.toSorted((left, right) => Number(right.from?.home) - Number(left.from?.home))
 /** Where, when and by whom; and what it says, where that is no whole version. */
 const valueWords = (question: Asked, { from, at, shown }: FieldAsked['values'][number]): string =>
 	question.what === 'version'
