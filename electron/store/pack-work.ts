@@ -12,12 +12,17 @@ export interface PackWork {
 /** For work that nobody watches. */
 export const unwatched: PackWork = { at: async () => {} }
 
-/** The steps of a generator, each told; how many there will be is not known. */
-export async function walked<T>(steps: Iterable<T>, work: PackWork, step: WorkStep): Promise<T[]> {
+/** The steps of a generator, each told. @param total how many there will be */
+export async function walked<T>(
+	steps: Iterable<T>,
+	work: PackWork,
+	step: WorkStep,
+	total: number,
+): Promise<T[]> {
 	const found: T[] = []
 	for (const one of steps) {
 		found.push(one)
-		await work.at(step, found.length, 0)
+		await work.at(step, Math.min(found.length, total), total)
 	}
 	return found
 }

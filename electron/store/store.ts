@@ -198,7 +198,10 @@ export class Store extends BackedUpStore {
 	carry(playerIds: readonly string[], wanted: Wanted, damaged?: Damaged): Carried[] {
 		return this.parts.travelling.carry(playerIds, wanted, damaged)
 	}
-	/** The same, a step for each record. What is written meanwhile is not in it. */
+	/**
+	 * The same, a step for each record here; what does not travel is an empty one. What is written
+	 * meanwhile is not in it.
+	 */
 	carrying(playerIds: readonly string[], wanted: Wanted, damaged?: Damaged): Iterable<Carried[]> {
 		return this.parts.travelling.carrying(playerIds, wanted, damaged)
 	}

@@ -25,7 +25,7 @@ export class Travelling {
 	carry(...asked: CarryAsked): Carried[] {
 		return [...this.carrying(...asked)].flat()
 	}
-	/** The same, a step for each record. */
+	/** The same, a step for each record here; what does not travel is an empty one. */
 	*carrying(
 		playerIds: readonly string[],
 		wanted: Wanted,
@@ -37,7 +37,8 @@ export class Travelling {
 		for (const row of roll.all().toSorted(inCommonOrder)) {
 			const about = row.about === null ? undefined : known.get(row.about)
 			const isAnothers = row.about !== null && about === undefined
-			if (!isAnothers && wanted(row.kind, about)) yield this.#carried(row, about, damaged)
+			const goes = !isAnothers && wanted(row.kind, about)
+			yield goes ? this.#carried(row, about, damaged) : []
 		}
 	}
 	#carried(row: RollRow, about: string | undefined, damaged: (row: RollRow) => void): Carried[] {

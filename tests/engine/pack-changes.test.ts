@@ -37,7 +37,7 @@ test('details are told field by field: what came, what went, what is another one
 		],
 	}
 	expect(detailsLines(before, { ...before, guardian: after.guardian }, [asked])).toEqual([
-		'The guardian was changed in two places (here Rae Ashdown, rae@example.org; away Rae Ashdown, ' +
+		'The guardian was changed in two places (at home Rae Ashdown, rae@example.org; away Rae Ashdown, ' +
 			'rae@example.net; away nothing): it is asked under To answer.',
 	])
 	expect(detailsLines(before, before, [])).toEqual([])

@@ -70,7 +70,7 @@ describe('the name of a new folder', () => {
 			fc.property(fc.oneof(fc.string(), part), (typed) => {
 				const checked = checkFolderName(typed)
 				if ('says' in checked) {
-					expect(checked.says).toMatch(/^The name of the folder .*\.$/)
+					expect(checked.says).not.toBe('')
 					return
 				}
 				for (const { paths, place } of systems) {

@@ -24,7 +24,7 @@ test("a guardian's address that two places changed is not used before it is answ
 	expect(questions).toBe(1)
 	expect(changes[0].lines).toEqual([
 		expect.stringMatching(
-			/^The guardian was changed in two places \(here .*example.org; away .*example.net\): it is asked/,
+			/^The guardian was changed in two places \(at home .*example.org; away .*example.net\): it is asked/,
 		),
 	])
 	const put = {

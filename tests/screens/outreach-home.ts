@@ -40,7 +40,7 @@ export async function comeHome(clinic: Page, { stick, pack, returned }: Files): 
 	await expect(looked).toContainText('perhaps one person entered twice')
 	const changes = looked.getByRole('region', { name: 'What changes' })
 	await expect(changes).toContainText(
-		/Club was changed in two places \(here .*Rovers.*; away .*United.*\): it is asked under To answer/,
+		/Club was changed in two places \(at home .*Rovers.*; away .*United.*\): it is asked under To answer/,
 	)
 	await expect(changes).toContainText('New player, born on 3 March 2001.')
 	const numbers =

@@ -72,7 +72,9 @@ export async function openPack(laptop: Page, url: string, pack: string): Promise
 	await laptop.getByLabel('Pack passphrase').fill('not this one at all')
 	await button(laptop, 'Bring these records here').press('Enter')
 	await expect(
-		laptop.getByRole('alert').filter({ hasText: 'The passphrase does not open this pack.' }),
+		laptop
+			.getByRole('alert')
+			.filter({ hasText: 'The passphrase is not the one of this pack. The file itself is whole.' }),
 	).toBeVisible()
 	await shot(laptop, 'first-screen')
 	await laptop.getByLabel('Pack passphrase').fill(packPassphrase)

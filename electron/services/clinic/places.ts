@@ -1,6 +1,6 @@
 /**
- * Folders and files that a person typed: what is wrong with one is said before anything is done,
- * naming the path and the remedy.
+ * Folders and files that a person chose or wrote: what is wrong with one is said before anything is
+ * done, naming the path and the remedy.
  */
 import { accessSync, constants, existsSync, statSync } from 'node:fs'
 import { dirname, isAbsolute } from 'node:path'

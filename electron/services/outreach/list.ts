@@ -9,8 +9,9 @@ import type { PackNote } from './memory.ts'
 import { type Duplicate, type MergedValue, type OutValue, packLog } from './pack-log.ts'
 import { openQuestions } from './questions.ts'
 import { recordsForHome } from './way-back.ts'
+import { withOrigins } from './where-from.ts'
 
-type Remembered = Pick<Memory, 'outreach' | 'players' | 'drafts'>
+type Remembered = Pick<Memory, 'outreach' | 'people' | 'players' | 'drafts'>
 type Listed = OutputOf<'outreach.list'>
 /** Everything about packs, the newest first, with the questions that are open. */
 export function listOutreach(memory: Remembered, deps: Deps): Listed {
@@ -21,7 +22,7 @@ export function listOutreach(memory: Remembered, deps: Deps): Listed {
 		...present({ carries: pack && carried(memory, deps, pack) }),
 		out: out.map((value) => wentOut(value, merged)).reverse(),
 		merged: merged.map((value) => cameHome(memory, value)).reverse(),
-		questions: openQuestions(deps, playerIds),
+		questions: withOrigins(memory, deps, openQuestions(deps, playerIds)),
 	}
 }
 /** On a laptop: what it carries, and how much was entered on it. */

@@ -42,7 +42,7 @@ export async function makePack(
 	return packWords(
 		() =>
 			watched(memory, deps, 'pack', async (work) => {
-				const chosen = await mustBePackable(memory, deps, wish)
+				const chosen = await mustBePackable(memory, deps, wish, work)
 				return pack(memory, deps, { wish, chosen, work })
 			}),
 		wish.folder,
@@ -150,6 +150,7 @@ async function mustBePackable(
 	memory: Memory,
 	{ store, now }: Deps,
 	{ playerIds, passphrase, expires }: Wish,
+	work: PackWork,
 ): Promise<PlayerEntry[]> {
 	if (memory.outreach.pack)
 		throw new Refusal(
@@ -164,6 +165,8 @@ async function mustBePackable(
 			{ path: 'expires', message: `given ${expires}, allowed: ${today} to ${last}` },
 		])
 	await mustBeNew(store, passphrase)
+	// the records may have been locked while the passphrase was tried
+	await work.at('gathering', 0, store.recordCount)
 	const chosen = playerIds.map((id) => memory.players.entry(id))
 	if (new Set(playerIds).size !== playerIds.length)
 		throw new Refusal(
@@ -222,13 +225,15 @@ async function recordsToCarry(
 			about === undefined ? goesOut(kind) === 'clinic' : goesOut(kind) === 'player',
 		(row) => left.push(damagedWords(row)),
 	)
-	return (await walked(found, work, 'gathering')).flat().filter(({ id, kind, about, value }) => {
-		// who works here goes out as a list, without PINs; whose installation wrote what, whole
-		if (kind === 'person') return false
-		if (about === undefined) return kind === 'installation' || latest.has(id)
-		const { data } = ofVisitSchema.safeParse(value)
-		return data === undefined || visitIds.has(data.visitId)
-	})
+	return (await walked(found, work, 'gathering', store.recordCount))
+		.flat()
+		.filter(({ id, kind, about, value }) => {
+			// who works here goes out as a list, without PINs; whose installation wrote what, whole
+			if (kind === 'person') return false
+			if (about === undefined) return kind === 'installation' || latest.has(id)
+			const { data } = ofVisitSchema.safeParse(value)
+			return data === undefined || visitIds.has(data.visitId)
+		})
 }
 /** What belongs to a visit says so. */
 const ofVisitSchema = z.looseObject({ visitId: z.string() })

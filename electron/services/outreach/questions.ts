@@ -16,7 +16,10 @@ import type { Memory } from '../records/memory.ts'
 import type { Opened } from '../records/open.ts'
 import { joinedOf, versionsAbout } from './versions.ts'
 
-type Question = OutputOf<'outreach.list'>['questions'][number]
+/** An open question, with the installation that wrote each of its records. */
+export type OpenQuestion = OutputOf<'outreach.list'>['questions'][number] & {
+	origins: ReadonlyMap<string, string>
+}
 /** What reading versions takes: whoever works is told of those that cannot be read. */
 type Reads = Pick<Deps, 'openAbout' | 'openAll' | 'store'>
 /** Whom a question is about, and what was answered before. */
@@ -37,7 +40,7 @@ const kindWords: Record<string, string> = {
 	visit: 'The amended visit',
 }
 /** The questions about these players and about the clinic. */
-export function openQuestions(deps: Reads, playerIds: readonly string[]): Question[] {
+export function openQuestions(deps: Reads, playerIds: readonly string[]): OpenQuestion[] {
 	const { store } = deps
 	const joined = joinedOf(deps)
 	const ofClinic = forksOf(store.load(clinicWide).records, joined)
@@ -46,7 +49,11 @@ export function openQuestions(deps: Reads, playerIds: readonly string[]): Questi
 		...ofClinic.map((fork) => forkQuestion(store, fork, '')),
 	]
 }
-function questionsAbout(deps: Reads, joined: ReadonlySet<string>, playerId: string): Question[] {
+function questionsAbout(
+	deps: Reads,
+	joined: ReadonlySet<string>,
+	playerId: string,
+): OpenQuestion[] {
 	const { store } = deps
 	const line = versionsAbout(deps, 'player', playerId)
 	const newest = line.at(-1)
@@ -98,7 +105,7 @@ export function contestedBlock(
 function detailsQuestions(
 	{ deps, joined, playerId, name }: Asked,
 	line: readonly Opened<'player'>[],
-): Question[] {
+): OpenQuestion[] {
 	const { questions } = joinFields(line, ({ player }) => player, joined)
 	if (questions.length === 0) return []
 	return [
@@ -108,6 +115,7 @@ function detailsQuestions(
 			playerId,
 			name,
 			says: `Details of ${name} were changed in two places.`,
+			origins: originsOf(questions.flatMap(({ values }) => values)),
 			fields: questions.map(({ field, values }) => ({
 				field,
 				values: values.map(({ record, at, origin, value }) => ({
@@ -120,7 +128,7 @@ function detailsQuestions(
 		},
 	]
 }
-function consentQuestions({ deps, joined, playerId, name }: Asked): Question[] {
+function consentQuestions({ deps, joined, playerId, name }: Asked): OpenQuestion[] {
 	const consents = versionsAbout(deps, 'consent', playerId)
 	return contestedConsents(consents, joined).map(({ standing, purpose, recipient, records }) => ({
 		what: 'consent',
@@ -131,6 +139,7 @@ function consentQuestions({ deps, joined, playerId, name }: Asked): Question[] {
 			`Consent of ${name} to ${purposes[purpose as Purpose]?.says ?? purpose}` +
 			`${recipient ? ` for ${recipient}` : ''} was recorded ` +
 			'differently in two places. The stricter one holds until you decide.',
+		origins: originsOf(records),
 		fields: [
 			{
 				field: purpose,
@@ -144,7 +153,7 @@ function consentQuestions({ deps, joined, playerId, name }: Asked): Question[] {
 		],
 	}))
 }
-function forkQuestion(store: Store, fork: Fork, name: string, playerId?: string): Question {
+function forkQuestion(store: Store, fork: Fork, name: string, playerId?: string): OpenQuestion {
 	const what = `${kindWords[fork.kind] ?? fork.kind}${name ? ` of ${name}` : ''}`
 	return {
 		what: 'version',
@@ -152,6 +161,7 @@ function forkQuestion(store: Store, fork: Fork, name: string, playerId?: string)
 		...present({ playerId }),
 		name,
 		says: `${what} was changed in two places. Both are kept; choose which one counts.`,
+		origins: originsOf(fork.records),
 		fields: [
 			{
 				field: fork.kind,
@@ -165,6 +175,8 @@ function forkQuestion(store: Store, fork: Fork, name: string, playerId?: string)
 		],
 	}
 }
+const originsOf = (records: readonly { record: string; origin: string }[]) =>
+	new Map(records.map(({ record, origin }) => [record, origin]))
 const placeOf = (store: Store, origin: string) =>
 	origin === store.origin ? 'here' : `away (${origin.slice(0, 6) || 'earlier version'})`
 function shown(value: unknown): string {

@@ -13,6 +13,7 @@ import { laterOf, stepOnly } from './drafts-home.ts'
 import { packLog } from './pack-log.ts'
 import { idOfDigest } from './pack-words.ts'
 import { rememberDrafts } from './remembering.ts'
+import { writersHere } from './where-from.ts'
 
 interface OpenDraft {
 	id: string
@@ -61,7 +62,7 @@ export function putDraftAway(
 }
 /** The two drafts side by side, field by field where they differ. */
 export function compareDrafts(
-	memory: Pick<Memory, 'drafts'>,
+	memory: Pick<Memory, 'drafts' | 'people'>,
 	deps: Deps,
 	{ drafts }: InputOf<'outreach.compareDrafts'>,
 ): OutputOf<'outreach.compareDrafts'> {
@@ -73,6 +74,7 @@ export function compareDrafts(
 	return {
 		savedAt: [first.at, second.at],
 		places: [placeOf(deps, first), placeOf(deps, second)],
+		by: writersOf(memory, deps, [first, second]),
 		differences: paths.map((path) => ({
 			path,
 			first: ofFirst.get(path)?.says ?? '',
@@ -94,6 +96,29 @@ function placeOf(deps: Deps, { id, value }: OpenDraft): 'here' | 'away' {
 	if (asItCame || isBeside) return 'away'
 	const wentOut = out.some(({ drafts = [] }) => drafts.some((draft) => draft.id === id))
 	return !wentOut && entries.some(([name]) => name === id) ? 'away' : 'here'
+}
+/** Who wrote each draft: here by the trail, away whoever made the pack of that laptop. */
+function writersOf(
+	memory: Pick<Memory, 'people'>,
+	deps: Deps,
+	drafts: readonly OpenDraft[],
+): string[] {
+	const here = writersHere(
+		memory,
+		deps,
+		drafts.map(({ id }) => id),
+	)
+	const { out, merged } = packLog(deps)
+	return drafts.map((draft) => {
+		if (placeOf(deps, draft) === 'here') return here.get(draft.id) ?? ''
+		const back = merged.findLast(({ taken }) => taken.some((entry) => isOf(entry, draft)))
+		return out.find(({ packId }) => packId === back?.answers)?.by ?? ''
+	})
+}
+/** Whether what came home is this draft, under its own name or beside the one here. */
+function isOf(entry: string, { id }: OpenDraft): boolean {
+	const [name = '', digest = ''] = entry.split(' ')
+	return name === id || idOfDigest(digest) === id
 }
 /** What both changed without knowing of each other, with when and where each was typed. */
 function askedOf(
@@ -211,4 +236,4 @@ function joinedDraft(first: OpenDraft, second: OpenDraft, choices: Record<string
 const conflictWords = (path: string): string =>
 	path.startsWith('visit.notMeasured.')
 		? 'measured in one and marked as not measured in the other: choose the same draft for both'
-		: 'not chosen, given nothing, allowed: the first or the second'
+		: 'not chosen, given nothing, allowed: the value of one of the two drafts'

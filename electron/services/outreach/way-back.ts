@@ -80,6 +80,8 @@ export async function makeReturn(
 		() =>
 			watched(memory, deps, 'way-back', async (work) => {
 				const pack = await mustBeFromPack(memory, deps, passphrase)
+				// the records may have been locked while the passphrase was tried
+				await work.at('gathering', 0, deps.store.recordCount)
 				return writeReturn(memory, deps, { folder, passphrase, pack, work })
 			}),
 		folder,
@@ -125,10 +127,11 @@ async function carriedHome(memory: Memory, deps: Deps, pack: PackNote, work: Pac
 	const { store } = deps
 	return atOneMoment(store, work, async () => {
 		const left: string[] = []
-		const found = await walked(recordsWanted(memory, store, left), work, 'gathering')
+		const total = store.recordCount
+		const found = await walked(recordsWanted(memory, store, left), work, 'gathering', total)
 		const records = found.flat().filter(goesHome(store))
 		const destroyed = new Set(destroyedLines(store).flatMap(({ recordIds }) => recordIds))
-		const verified = (await walked(store.verifying(destroyed), work, 'verifying')).at(-1)
+		const verified = (await walked(store.verifying(destroyed), work, 'verifying', total)).at(-1)
 		const lastTick = highest(records.map(({ tick }) => tick))
 		const trail = trailRecord(deps, pack.packId, lastTick, verified?.problems ?? [])
 		const drafts = laptopDrafts(memory, store, left)

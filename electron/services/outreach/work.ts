@@ -27,8 +27,8 @@ interface Run {
 	personId: string | undefined
 	step: WorkStep
 	done: number
-	/** 0 where it is not known, absent before the first step */
-	total: number | undefined
+	/** 0 where it is not known */
+	total: number
 	stop: boolean
 	/** the last step, which is done whole or not at all */
 	isLast: boolean
@@ -65,9 +65,9 @@ export async function watched<T>(
 	const run: Run = {
 		what,
 		personId,
-		step: 'gathering',
+		step: 'passphrase',
 		done: 0,
-		total: undefined,
+		total: 0,
 		stop: false,
 		isLast: false,
 	}
@@ -88,7 +88,7 @@ function workOf(memory: Needs, stores: Stores, run: Run): WatchedWork {
 	return {
 		at: async (step, done, total) => {
 			// each step is seen at least once, and can be stopped
-			const isNew = run.total === undefined || run.step !== step
+			const isNew = run.step !== step || done === 0
 			Object.assign(run, { step, done, total })
 			if (isNew || performance.now() - pausedMs > sliceMs) await pause()
 		},
@@ -139,7 +139,7 @@ export function progressOfWork(memory: Needs, stores: Stores): OutputOf<'outreac
 	const run = ownRun(memory, stores)
 	if (!run) return { running: false }
 	const { what, step, done, total, stop, isLast } = run
-	return { running: true, what, step, done, total: total ?? 0, mayCancel: !stop && !isLast }
+	return { running: true, what, step, done, total, mayCancel: !stop && !isLast }
 }
 export function cancelWork(memory: Needs, stores: Stores): OutputOf<'outreach.cancel'> {
 	const run = ownRun(memory, stores)

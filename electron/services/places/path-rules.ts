@@ -7,6 +7,7 @@ export const pathsOf = (platform: NodeJS.Platform) => (platform === 'win32' ? wi
 /**
  * Whether a path is a folder or lies below it. Both are whole; links are not followed here.
  * @param platform whose rules count
+ * @internal
  */
 export function isInside(
 	folder: string,

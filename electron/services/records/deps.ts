@@ -13,7 +13,7 @@ export interface Settings {
 	/** by purpose the folder in which the last choice was made */
 	lastPlaces?: LastPlaces | undefined
 }
-export type LastPlaces = Readonly<Partial<Record<Purpose, string>>>
+type LastPlaces = Readonly<Partial<Record<Purpose, string>>>
 /**
  * Draws a document as PDF bytes; with a password they open by it alone. A logo that cannot be drawn
  * is left out, or refused where it must show.

@@ -31,7 +31,7 @@ export function PlaceField({ label, purpose, value, set, hint, disabled }: Place
 	}
 	return (
 		<Box role="group" aria-labelledby={labelId}>
-			<Typography id={labelId} sx={{ fontWeight: 600, mb: 0.5 }}>
+			<Typography id={labelId} sx={{ fontSize: '0.875rem', fontWeight: 600, mb: 0.5 }}>
 				{label}
 			</Typography>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 1.5 }}>

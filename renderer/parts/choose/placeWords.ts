@@ -8,7 +8,7 @@ type Look = OutputOf<'places.look'>
 const units = ['bytes', 'kB', 'MB', 'GB', 'TB'] as const
 const step = 1000
 /** Such as "34 GB" or "1.2 MB". */
-export function sizeWords(bytes: number): string {
+function sizeWords(bytes: number): string {
 	let [size, at] = [bytes, 0]
 	while (size >= step && at < units.length - 1) {
 		size /= step

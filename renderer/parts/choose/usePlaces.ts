@@ -5,7 +5,7 @@ import type { PlaceEntry } from '../../../shared/desk/places/calls.ts'
 import { type Purpose, purposes } from '../../../shared/desk/places/purposes.table.ts'
 import { call, wordsOf } from '../../host.ts'
 
-export type Look = OutputOf<'places.look'>
+type Look = OutputOf<'places.look'>
 /** What the marked entry should be once the folder was read. */
 type Mark = (entries: readonly PlaceEntry[]) => number
 const first: Mark = () => 0

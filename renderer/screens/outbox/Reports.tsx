@@ -1,15 +1,39 @@
 /** A returned message, pasted or dropped: what it says of which item. */
 import { Alert, Box, Button, Link, Typography } from '@mui/material'
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import { Field, Trouble } from '../../parts/form.tsx'
 import { Panel } from '../../parts/panels.tsx'
 import { change, useHostAction } from '../../query.ts'
 
 const hint =
-	'Paste the whole returned message with its source, or drop the saved file here. A report of ' +
+	'Paste the whole returned message with its source, or drop or choose the saved file. A report of ' +
 	'delivery is no proof of reading.'
 
+/** The saved message by a chooser, for whom dragging does not serve. */
+function SavedFile({ read }: { read: (file: File | undefined) => Promise<void> }) {
+	const chooser = useRef<HTMLInputElement>(null)
+	return (
+		<Box>
+			<Button variant="outlined" onClick={() => chooser.current?.click()}>
+				Choose the saved file
+			</Button>
+			<input
+				ref={chooser}
+				hidden
+				type="file"
+				accept=".eml,.txt,message/rfc822,text/plain"
+				aria-label="Saved message"
+				onChange={({ target }) => {
+					const [file] = target.files ?? []
+					// the same file can be chosen again
+					target.value = ''
+					void read(file)
+				}}
+			/>
+		</Box>
+	)
+}
 export function Reports() {
 	const [text, setText] = useState('')
 	const [read, setRead] = useState<OutputOf<'outbox.readReport'>['read']>([])
@@ -37,6 +61,7 @@ export function Reports() {
 			>
 				<Field label="Returned message" value={text} set={setText} rows={8} />
 			</Box>
+			<SavedFile read={drop} />
 			<Box>
 				<Button variant="contained" disabled={action.busy || nothing} onClick={readReport}>
 					Read report

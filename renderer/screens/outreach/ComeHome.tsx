@@ -2,9 +2,11 @@
 import { Alert, Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
 import { call } from '../../host.ts'
+import { orCancelled } from '../../parts/cancelled.ts'
 import { PlaceField } from '../../parts/choose/PlaceField.tsx'
 import { Field, Form, Outcome } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
+import { PackProgress } from '../../parts/PackProgress.tsx'
 import { Panel, timeWords } from '../../parts/panels.tsx'
 import { change, useHostAction } from '../../query.ts'
 import { Changes, Counts, Found, type Merged, twice } from './Merged.tsx'
@@ -78,17 +80,21 @@ function useComingHome() {
 			setLooked(undefined)
 		},
 		look: () =>
-			action.run(async () => {
-				setLooked(await call('outreach.previewMerge', asked))
-				return ''
-			}),
+			action.run(() =>
+				orCancelled(async () => {
+					setLooked(await call('outreach.previewMerge', asked))
+					return ''
+				}),
+			),
 		bring: () =>
-			action.run(async () => {
-				const merged = await change('outreach.merge', asked)
-				setLooked(undefined)
-				setPassphrase('')
-				return broughtWords(merged)
-			}),
+			action.run(() =>
+				orCancelled(async () => {
+					const merged = await change('outreach.merge', asked)
+					setLooked(undefined)
+					setPassphrase('')
+					return broughtWords(merged)
+				}),
+			),
 	}
 }
 export function ComeHome() {
@@ -116,6 +122,7 @@ export function ComeHome() {
 					value={passphrase}
 					set={home.setPassphrase}
 				/>
+				<PackProgress busy={action.busy} of={['look', 'merge']} />
 				<Outcome of={action} />
 				<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'center', gap: 2 }}>
 					<Button type="submit" variant="outlined" disabled={action.busy || !file || !passphrase}>

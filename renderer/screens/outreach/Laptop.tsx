@@ -2,10 +2,12 @@
 import { Alert, Box, Button, Link } from '@mui/material'
 import { useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
+import { orCancelled } from '../../parts/cancelled.ts'
 import { PlaceField } from '../../parts/choose/PlaceField.tsx'
 import { dayInWords } from '../../parts/dates.ts'
 import { Field, Form, Outcome, Trouble } from '../../parts/form.tsx'
 import { counted, Needs } from '../../parts/Needs.tsx'
+import { PackProgress } from '../../parts/PackProgress.tsx'
 import { Panel, Rows, timeWords } from '../../parts/panels.tsx'
 import { change, useHostAction } from '../../query.ts'
 import { kindWords, leftWords } from './words.ts'
@@ -81,7 +83,7 @@ function WayBack() {
 				'needed.'
 			}
 		>
-			<Form sx={fields} submit={() => action.run(make)}>
+			<Form sx={fields} submit={() => action.run(() => orCancelled(make))}>
 				<PlaceField label="Folder or stick" purpose="way-back" value={folder} set={setFolder} />
 				<Field
 					label="Passphrase of the pack"
@@ -90,6 +92,7 @@ function WayBack() {
 					set={setPassphrase}
 					hint="The one this laptop is unlocked with."
 				/>
+				<PackProgress busy={action.busy} of={['way-back']} />
 				<Outcome of={action} />
 				<Box sx={line}>
 					<Button

@@ -1,9 +1,11 @@
 /** Making a pack: one sealed file for the laptop. */
 import { Box, Button, FormControlLabel, Radio, RadioGroup, Typography } from '@mui/material'
 import { leastPassphrase } from '../../../shared/desk/workplace/passphrase.ts'
+import { orCancelled } from '../../parts/cancelled.ts'
 import { PlaceField } from '../../parts/choose/PlaceField.tsx'
 import { Field, Form, Outcome } from '../../parts/form.tsx'
 import { Needs } from '../../parts/Needs.tsx'
+import { PackProgress } from '../../parts/PackProgress.tsx'
 import { Panel } from '../../parts/panels.tsx'
 import { type HostAction, useHostAction } from '../../query.ts'
 import { PackPlayers } from './PackPlayers.tsx'
@@ -108,10 +110,11 @@ export function MakePack() {
 				'letterhead and settings. It has a passphrase of its own.'
 			}
 		>
-			<Form sx={{ display: 'grid', gap: 2 }} submit={() => action.run(make)}>
+			<Form sx={{ display: 'grid', gap: 2 }} submit={() => action.run(() => orCancelled(make))}>
 				<PackPlayers chosen={pack.playerIds} setChosen={(playerIds) => put({ playerIds })} />
 				<History now={pack.history} set={(history) => put({ history })} />
 				<WhereAndHow pack={pack} put={put} />
+				<PackProgress busy={action.busy} of={['pack']} />
 				<Outcome of={action} />
 				<MakeIt pack={pack} action={action} />
 			</Form>

@@ -32,6 +32,7 @@ export function Counts({
 				? ` With ${counted(trailRows, 'row')} of the laptop's audit trail, kept as a section of ` +
 					'its own under Audit trail.'
 				: ''}
+			{trailRows > 0 && owner ? ' ' : null}
 			{trailRows > 0 && owner ? <Way to="#/records/audit">Read the trail</Way> : null}
 		</Typography>
 	)
@@ -64,7 +65,7 @@ const whyAlike: Record<Duplicate['why'], string> = {
 	'same-person': 'perhaps one person entered twice.',
 }
 export const twice = ({ name, likeName, why }: Duplicate) =>
-	`${name} came home and ${likeName} stands here: ${whyAlike[why]}`
+	`${name} came from the laptop, and ${likeName} stands at home: ${whyAlike[why]}`
 export function Found({
 	found,
 }: {

@@ -17,7 +17,10 @@ export function Merges({
 	return (
 		<Panel title="What came home">
 			{merged.map((file) => (
-				<Box key={file.packId} sx={{ display: 'grid', gap: 1 }}>
+				<Box
+					key={file.packId}
+					sx={{ display: 'grid', gridTemplateColumns: 'minmax(0, 1fr)', gap: 1 }}
+				>
 					<Typography sx={{ fontWeight: 600 }}>
 						{timeWords(file.at)}, brought in by {file.by}. Receipt for the laptop: {file.receipt}
 					</Typography>

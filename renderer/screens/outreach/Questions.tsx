@@ -2,10 +2,10 @@
 import { Box, Button, FormControlLabel, Radio, RadioGroup, Typography } from '@mui/material'
 import { useState } from 'react'
 import { Form, Trouble } from '../../parts/form.tsx'
-import { Panel, timeWords } from '../../parts/panels.tsx'
+import { Panel } from '../../parts/panels.tsx'
 import { change, useHostAction } from '../../query.ts'
 import type { Listed } from './Merged.tsx'
-import { questionField, questionValue } from './words.ts'
+import { fromWords, questionField, questionValue } from './words.ts'
 
 type Asked = Listed['questions'][number]
 type FieldAsked = Asked['fields'][number]
@@ -26,26 +26,34 @@ function Values({
 }) {
 	const name = questionField(question, field)
 	return (
-		<RadioGroup
-			aria-label={`${name} of ${question.name || 'the clinic'}`}
-			value={chosen}
-			onChange={(_, record) => choose(record)}
-		>
-			{values.map((value) => (
-				<FormControlLabel
-					key={value.record}
-					value={value.record}
-					disabled={!leads}
-					control={<Radio />}
-					label={
-						`${name}: ${questionValue(question, value.shown)} ` +
-						`(${value.place}, ${timeWords(value.at)})`
-					}
-				/>
-			))}
-		</RadioGroup>
+		<Box>
+			<Typography aria-hidden>{name}</Typography>
+			<RadioGroup
+				aria-label={`${name} of ${question.name || 'the clinic'}`}
+				value={chosen}
+				onChange={(_, record) => choose(record)}
+			>
+				{homeFirst(values).map((value) => (
+					<FormControlLabel
+						key={value.record}
+						value={value.record}
+						disabled={!leads}
+						control={<Radio />}
+						label={valueWords(question, value)}
+					/>
+				))}
+			</RadioGroup>
+		</Box>
 	)
 }
+/** What stands at home first, then what came from away. */
+const homeFirst = (values: FieldAsked['values']) =>
+	values.toSorted((left, right) => Number(right.from?.home) - Number(left.from?.home))
+/** Where, when and by whom; and what it says, where that is no whole version. */
+const valueWords = (question: Asked, { from, at, shown }: FieldAsked['values'][number]): string =>
+	question.what === 'version'
+		? fromWords(from, at)
+		: `${fromWords(from, at)}: ${questionValue(question, shown)}`
 function Question({ question, leads }: { question: Asked; leads: boolean }) {
 	const [choices, setChoices] = useState<Record<string, string>>({})
 	const { busy, says, run } = useHostAction()

@@ -54,7 +54,7 @@ export function Twice({ duplicate, leads }: { duplicate: Duplicate; leads: boole
 		<Alert severity={joined ? 'success' : 'warning'}>
 			<Typography>
 				{joined
-					? `${name} came home and was joined to ${likeName}: they are shown as one ` +
+					? `${name} came from the laptop and was joined to ${likeName}: they are shown as one ` +
 						'player. Both entries are kept.'
 					: `${twice(duplicate)} Nothing was joined.`}
 			</Typography>
@@ -62,11 +62,11 @@ export function Twice({ duplicate, leads }: { duplicate: Duplicate; leads: boole
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', gap: 1, mt: 1 }}>
 				{!joined && (
 					<Link href={`#/players/${playerId}`} color="inherit" sx={personLink}>
-						Open the one that came
+						Open the one from the laptop
 					</Link>
 				)}
 				<Link href={`#/players/${like}`} color="inherit" sx={personLink}>
-					{joined ? 'Open the player' : 'Open the one here'}
+					{joined ? 'Open the player' : 'Open the one at home'}
 				</Link>
 				{leads && <JoinOrPart duplicate={duplicate} action={action} />}
 			</Box>

@@ -45,20 +45,32 @@ function Choice({
 		/>
 	)
 }
-/** The two drafts by the place where they were written; two laptops are told apart by number. */
-function draftNames({ places }: Compared): [string, string] {
-	const [first, second] = places
-	if (first === 'here' && second === 'away') return ['Here at home', 'From the laptop']
-	if (first === 'away' && second === 'here') return ['From the laptop', 'Here at home']
-	return first === 'away'
-		? ['From one laptop', 'From another laptop']
-		: ['First, here at home', 'Second, here at home']
+/** What one of two drafts is called: in a head, and on the button that goes on with it. */
+interface DraftName {
+	head: string
+	goOn: string
+}
+/** The two drafts by the place where they were written; of two in one place by what was saved last. */
+function draftNames({ places, savedAt, by }: Compared): [DraftName, DraftName] {
+	const isOnePlace = places[0] === places[1]
+	const isLater = (index: number) => (savedAt[index] ?? '') > (savedAt[1 - index] ?? '')
+	const nameOf = (index: 0 | 1): DraftName => {
+		const [at, where] =
+			places[index] === 'here' ? ['At home', 'at home'] : ['Away, on the laptop', 'from the laptop']
+		const order = isLater(index) ? 'later' : 'earlier'
+		const writer = by[index] ? `, by ${by[index]}` : ''
+		return {
+			head: `${at}, saved ${timeWords(savedAt[index] ?? '')}${writer}`,
+			goOn: `the ${isOnePlace ? `${order} ` : ''}draft ${where}`,
+		}
+	}
+	return [nameOf(0), nameOf(1)]
 }
 /** What must be chosen: both changed it without knowing of each other. */
 const askedOf = ({ asked }: Compared) => new Map(asked.map((question) => [question.path, question]))
 type Typed = NonNullable<Compared['asked'][number]['first']>
 const typedWords = (typed: Typed | undefined): string =>
-	typed ? ` (typed ${timeWords(typed.at)} ${typed.here ? 'on this PC' : 'on another PC'})` : ''
+	typed ? ` (typed ${timeWords(typed.at)} ${typed.here ? 'at home' : 'away'})` : ''
 
 interface DraftsProps {
 	name: string
@@ -78,7 +90,7 @@ function Differing({
 	choices: Choices
 	setChoices: (choices: Choices) => void
 }) {
-	const { savedAt, differences } = compared
+	const { differences } = compared
 	const names = draftNames(compared)
 	const asked = askedOf(compared)
 	const cell = ({ path }: Difference, value: string, side: 'first' | 'second', draft = '') => {
@@ -91,7 +103,7 @@ function Differing({
 				path={path}
 				says={says}
 				pair={drafts.join(' ')}
-				of={draft === drafts[0] ? names[0] : names[1]}
+				of={draft === drafts[0] ? names[0].head : names[1].head}
 				chosen={choices[path] === draft}
 				choose={() => setChoices({ ...choices, [path]: draft })}
 			/>
@@ -100,11 +112,7 @@ function Differing({
 	return (
 		<Rows
 			label={`Drafts of ${name}`}
-			heads={[
-				'Field',
-				`${names[0]}, saved ${timeWords(savedAt[0] ?? '')}`,
-				`${names[1]}, saved ${timeWords(savedAt[1] ?? '')}`,
-			]}
+			heads={['Field', names[0].head, names[1].head]}
 			empty="They say the same."
 			rows={differences.map((difference) => ({
 				key: difference.path,
@@ -126,7 +134,7 @@ function JoinOrGoOn({
 }: {
 	drafts: readonly string[]
 	/** undefined until they are compared */
-	names: [string, string] | undefined
+	names: [DraftName, DraftName] | undefined
 	choices: Choices
 	open: readonly { path: string }[]
 }) {
@@ -152,14 +160,14 @@ function JoinOrGoOn({
 				>
 					Join the two
 				</Button>
-				{names?.map((name, index) => (
+				{names?.map(({ goOn }, index) => (
 					<Button
-						key={name}
+						key={goOn}
 						variant="outlined"
 						disabled={busy}
 						onClick={() => putAway(index === 0 ? second : first)}
 					>
-						Go on with: {name.toLowerCase()}
+						Go on with {goOn}
 					</Button>
 				))}
 				{open.length > 0 && (

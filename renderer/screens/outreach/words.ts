@@ -3,8 +3,10 @@ import type { OutputOf } from '../../../shared/contract.ts'
 import { ledger } from '../../../shared/desk/ledger/ledger.ts'
 import { type Purpose, purposes } from '../../../shared/desk/records/consent.ts'
 import { metaOf } from '../../../shared/desk/records/told.ts'
+import { dayOfMoment } from '../../../shared/desk/workplace/local-day.ts'
 import { decisionsSchema } from '../../../shared/engine/visit/decisions.ts'
 import { playerSchema, visitSchema } from '../../../shared/engine/visit/visit.ts'
+import { timeInWords } from '../../parts/dates.ts'
 
 type Question = OutputOf<'outreach.list'>['questions'][number]
 export function kindWords(kind: string, count: number): string {
@@ -49,3 +51,14 @@ export function questionField({ what }: Question, field: string): string {
 }
 export const questionValue = ({ what }: Question, shown: string): string =>
 	what === 'consent' ? (decided[shown] ?? shown) : shown
+
+type From = Question['fields'][number]['values'][number]['from']
+/** Such as "At home, 12 May 2027, 10:04, by Imke Darrow". @param at when it was written */
+export function fromWords(from: From, at: string): string {
+	const by = from?.by ? `, by ${from.by}` : ''
+	const when = timeInWords(at)
+	if (!from) return when
+	if (from.home) return `At home, ${when}${by}`
+	const pack = from.packOf ? ` with the pack of ${dayOfMoment(from.packOf)}` : ''
+	return `Away, ${when}${by}, on the laptop${pack}`
+}

@@ -2,8 +2,10 @@
 import { Alert, Box, Button, Typography } from '@mui/material'
 import { useState } from 'react'
 import { call } from '../../host.ts'
+import { orCancelled } from '../../parts/cancelled.ts'
 import { PlaceField } from '../../parts/choose/PlaceField.tsx'
-import { Field, Trouble } from '../../parts/form.tsx'
+import { Field, Outcome } from '../../parts/form.tsx'
+import { PackProgress } from '../../parts/PackProgress.tsx'
 import { Panel } from '../../parts/panels.tsx'
 import { useHostAction } from '../../query.ts'
 
@@ -47,17 +49,19 @@ export function MoveHere({ done, opened }: { done: () => void; opened?: () => vo
 			sx={{ maxWidth: 860, mx: 'auto', mt: 4 }}
 			onSubmit={(event: React.FormEvent) => {
 				event.preventDefault()
-				action.run(async () => {
-					const { records, recoveryKey } = await call('session.moveHere', {
-						file,
-						...(passphrase ? { passphrase } : {}),
-					})
-					if (recoveryKey) {
-						setKey(recoveryKey)
-						opened?.()
-					} else done()
-					return `${records} records were brought here.`
-				})
+				action.run(() =>
+					orCancelled(async () => {
+						const { records, recoveryKey } = await call('session.moveHere', {
+							file,
+							...(passphrase ? { passphrase } : {}),
+						})
+						if (recoveryKey) {
+							setKey(recoveryKey)
+							opened?.()
+						} else done()
+						return `${records} records were brought here.`
+					}),
+				)
 			}}
 		>
 			<Panel
@@ -82,7 +86,8 @@ export function MoveHere({ done, opened }: { done: () => void; opened?: () => vo
 					optional
 					hint="Only for a pack (a file that ends in .lwpack); leave empty for a backup."
 				/>
-				<Trouble says={action.says} />
+				<PackProgress busy={action.busy} of={['open']} />
+				<Outcome of={action} />
 				<Box>
 					<Button type="submit" variant="outlined" disabled={action.busy || !file}>
 						Bring these records here

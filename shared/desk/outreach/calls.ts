@@ -132,6 +132,15 @@ export const outreachCalls = {
 									at: z.string(),
 									place: z.string(),
 									shown: z.string(),
+									/** where and by whom it was written, as far as it is known */
+									from: z
+										.strictObject({
+											home: z.boolean(),
+											by: z.string().optional(),
+											/** when the pack of that laptop was made */
+											packOf: z.string().optional(),
+										})
+										.optional(),
 								}),
 							),
 						}),
@@ -221,6 +230,8 @@ export const outreachCalls = {
 			savedAt: z.array(z.string()),
 			/** where each stands as it was written; two laptops may both be away */
 			places: z.array(z.enum(['here', 'away'])),
+			/** who wrote each; empty where it is not known */
+			by: z.array(z.string()),
 			differences: z.array(
 				z.strictObject({ path: z.string(), first: z.string(), second: z.string() }),
 			),

@@ -241,7 +241,7 @@ export function detailsLines(
 const placed = (values: AskedField['values']): string =>
 	values
 		.toSorted((left, right) => Number(right.isHere) - Number(left.isHere))
-		.map(({ isHere, value }) => `${isHere ? 'here' : 'away'} ${whole(value)}`)
+		.map(({ isHere, value }) => `${isHere ? 'at home' : 'away'} ${whole(value)}`)
 		.join('; ')
 function whole(value: unknown): string {
 	if (value === null || value === undefined || value === '') return 'nothing'
