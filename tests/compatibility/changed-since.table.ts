@@ -19,4 +19,5 @@ export const changedSince: readonly IntendedChange[] = [
 	{ of: ['0.1.0', '0.2.0', '0.3.0'], where: /^season\.open .* \/ planned \/ basisChanged$/, because: 'a plan of an open draft rests on its warning signs, outcomes and answers too: one made before them is made anew before chart and calendar go out' },
 	{ of: ['0.1.0', '0.2.0', '0.3.0', '0.4.0', '0.5.0'], where: /^(consents\.check .* \/ because|outbox\.recipients .* \/ consents \/ \d+( \/ says)?|outbox\.look .* \/ (consents|missing) \/ \d+)$/, because: 'the days in the answer about a consent stand in words' },
 	{ of: ['before 0.1.0', '0.1.0', '0.2.0', '0.3.0', '0.4.0', '0.5.0'], where: /^session\.people \/ people$/, because: 'whoever has no PIN takes over by passphrase, and is listed too' },
+	{ of: ['before 0.1.0', '0.1.0', '0.2.0', '0.3.0', '0.4.0', '0.5.0'], where: /^breaches\.list \/ breaches \/ \d+ \/ access$/, because: 'who read a document is told once a person, with all that was done' },
 ]
