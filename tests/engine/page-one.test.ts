@@ -167,7 +167,9 @@ describe('page one of what must not wait', () => {
 	it('names what is not to be worn, and the code that is stopped', () => {
 		const page = pageOne(inputOf(pictured('14-hip-of-a-boy')))
 		expect(headOf(page)).toBe('STOP RUGBY TODAY.')
-		expect(factsOf(page).get(sentences['pageOne.wear'])).toMatch(/Do not wear until mended: match boots/)
+		expect(factsOf(page).get(sentences['pageOne.wear'])).toMatch(
+			/Do not wear until mended: match boots/,
+		)
 		expect(factsOf(page).get(sentences['pageOne.withYou'])).toBe(sentences['pageOne.carerGoes'])
 	})
 	it('speaks to a guardian of the player', () => {
