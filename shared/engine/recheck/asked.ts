@@ -6,6 +6,7 @@ import { isAdultOn } from '../facts/age.ts'
 import type { KeptAssessment } from '../findings/assessment.ts'
 import type { SettledPlan } from '../prescription/settled.ts'
 import { settledPlan } from '../prescription/settled.ts'
+import { mostUrgent } from '../prescription/urgency.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Decisions } from '../visit/decisions.ts'
 import { bothSides } from '../visit/sides.ts'
@@ -46,17 +47,14 @@ const holds: Part = ({ plan: { gate } }) =>
 			opens: {},
 		})),
 	)
-/** Also where the signs asked for more than a letter. */
-const letter: Part = ({ assessment: { screening }, visit }) =>
-	screening.action === 'proceed'
-		? []
-		: [
-				{
-					id: 'letter',
-					why: state('recheck.why-letter', { action: screening.action, on: visit.visitDate }),
-					opens: { asksLetter: true },
-				},
-			]
+/** Whatever was asked of a doctor: a letter, imaging, care the same day. */
+function letter({ assessment: { screening }, plan: { gate }, visit }: From): Asked[] {
+	const actions = [screening, gate.person, gate.left, gate.right].map(({ action }) => action)
+	const action = mostUrgent(actions)
+	if (action === 'proceed') return []
+	const why = state('recheck.why-letter', { action, on: visit.visitDate })
+	return [{ id: 'letter', why, opens: { asksLetter: true } }]
+}
 const isToDo = (kind: string): kind is ToDoKind => (toDoKinds as readonly string[]).includes(kind)
 const sideOf = (sides: readonly string[]): 'left' | 'right' | 'both' | undefined =>
 	sides.length === 0 ? undefined : sides.length > 1 ? 'both' : (sides[0] as 'left' | 'right')
@@ -83,10 +81,20 @@ function doneRow({ code = '', params = {} }: Partial<Statement>): DoneRow[] {
 		},
 	]
 }
-/** The clinician's own actions stand in place of those of the plan, as on its pages. */
-const done: Part = ({ plan, decisions: { actions }, visit }) => {
+/** Whether the pair that is bought or what is worn inside is asked about already. */
+const isAskedBy = ({ what, role }: DoneRow, besides: readonly Asked[]): boolean =>
+	besides.some(({ id }) => id === `bought.${role}` || id === `worn.${what}`)
+/**
+ * The clinician's own actions stand in place of those of the plan, as on its pages. What was to be
+ * bought or worn is asked once, with how it went.
+ */
+const done: Part = (from) => {
+	const { plan, decisions, visit } = from
+	const { actions } = decisions
+	const besides = [...bought(from), ...worn(from)]
 	const own = actions.map(({ what }): DoneRow => ({ what: 'own', words: what }))
-	const rows = own.length > 0 ? own : plan.priorities.flatMap(doneRow)
+	const planned = plan.priorities.flatMap(doneRow).filter((row) => !isAskedBy(row, besides))
+	const rows = own.length > 0 ? own : planned
 	return rows.map((row, place) => ({
 		id: `done.${place}`,
 		why: state('recheck.why-done', { ...row, on: visit.visitDate }),

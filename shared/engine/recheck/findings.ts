@@ -15,23 +15,37 @@ const basisOf = (rule: string) => ({ rule, ...commonPractice })
 const wornFindings = ({ since }: Visit): Finding[] =>
 	(since?.worn ?? []).flatMap(({ what, side, trouble }) =>
 		troublesIn(trouble).map((one) => {
-			const { act, level } = troubleRows[one]
+			const { act } = troubleRows[one]
 			return findingOf(state(`recheck.${what}-trouble`, { trouble: one, act }), {
 				side,
-				level,
+				level: 'caution',
 				of: one,
 				because: [],
 				basis: basisOf('trouble with what is worn inside'),
 			})
 		}),
 	)
+/** What was taken off, or never worn, is not simply proposed again. */
+const offFindings = ({ since }: Visit): Finding[] =>
+	(since?.worn ?? []).flatMap(({ what, side, now }) =>
+		now === undefined || now === 'still-worn'
+			? []
+			: [
+					findingOf(state(`recheck.${what}-off`, { now }), {
+						side,
+						level: 'advise',
+						because: [],
+						basis: basisOf('what is worn no more'),
+					}),
+				],
+	)
 const pairFinding = (trouble: Trouble, role: PairRole, name: string | undefined): Finding => {
-	const { act, level } = troubleRows[trouble]
+	const { act } = troubleRows[trouble]
 	return findingOf(
 		state('recheck.pair-trouble', { trouble, act, role, ...(name !== undefined && { name }) }),
 		{
 			side: 'none',
-			level,
+			level: 'caution',
 			of: `${role}-${trouble}`,
 			because: [],
 			basis: basisOf('trouble with a new pair'),
@@ -94,13 +108,15 @@ export const recheckFindings = (
 	visit: Visit,
 	before: readonly Visit[],
 	protocol: Protocol,
-): Finding[] => onceById([
-	...wornFindings(visit),
-	...pairFindings(visit),
-	...letterFindings(visit),
-	...oldFindings(
-		visit,
-		before.findLast(({ visitDate }) => visitDate === visit.since?.visitDate),
-		protocol,
-	),
-])
+): Finding[] =>
+	onceById([
+		...wornFindings(visit),
+		...offFindings(visit),
+		...pairFindings(visit),
+		...letterFindings(visit),
+		...oldFindings(
+			visit,
+			before.findLast(({ visitDate }) => visitDate === visit.since?.visitDate),
+			protocol,
+		),
+	])

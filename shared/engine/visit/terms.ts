@@ -137,9 +137,8 @@ export const pairRoles = ['match', 'training', 'running', 'everyday'] as const
 export type PairRole = (typeof pairRoles)[number]
 /** What is to be done with a pair that the player owns. */
 export const ownedVerdicts = ['keep', 'modify', 'training-only', 'replace', 'stop-wearing'] as const
-/** What a plan asks to be done first; 'own' is the clinician's own line. */
+/** What a plan asks to be done first, beside the way to a doctor; 'own' is the clinician's own line. */
 export const toDoKinds = [
-	'act',
 	'clear',
 	'stop-wearing',
 	'mend-first',

@@ -8,7 +8,7 @@ import type { SinceProps } from './sinceProps.ts'
 import { Troubles } from './Troubles.tsx'
 
 export const Bought = ({ draft, change, since: { bought = [] } }: SinceProps) =>
-	bought.map(({ role, answer, pair, trouble }, place) => {
+	bought.map(({ role, answer, why, pair, trouble }, place) => {
 		const path = `since.bought.${place}`
 		const name = capital(pairFor(role))
 		return (
@@ -18,6 +18,9 @@ export const Bought = ({ draft, change, since: { bought = [] } }: SinceProps) =>
 				</Typography>
 				<DenseGrid columnRem={11}>
 					<DenseField path={`${path}.answer`} draft={draft} change={change} />
+					{(answer === 'not-bought' || why) && (
+						<DenseField path={`${path}.why`} draft={draft} change={change} />
+					)}
 					{(answer === 'bought' || pair) && (
 						<WhichPair path={`${path}.pair`} chosen={pair} draft={draft} change={change} />
 					)}

@@ -8,11 +8,16 @@ import type { SinceProps } from './sinceProps.ts'
 import { Troubles } from './Troubles.tsx'
 
 export const Worn = ({ draft, change, since: { worn = [] } }: SinceProps) =>
-	worn.map(({ what, side, now, trouble }, place) => {
+	worn.map(({ what, side, now, why, trouble }, place) => {
 		const path = `since.worn.${place}`
 		const name = `${capital(wornNames[what])}, ${sideWords[side]}`
 		const never = now === 'never-worn'
-		const fields = never ? ['now'] : ['now', 'weeks', 'hoursPerDay']
+		const asksWhy = never || now === 'stopped-early' || why !== undefined
+		const fields = [
+			'now',
+			...(asksWhy ? ['why'] : []),
+			...(never ? [] : ['weeks', 'hoursPerDay']),
+		]
 		return (
 			<Box key={path} component="section" aria-label={name}>
 				<Typography variant="h2" sx={{ mb: 0.5 }}>

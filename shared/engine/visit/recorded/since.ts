@@ -23,7 +23,8 @@ const doneSchema = z.strictObject({
 })
 const boughtSchema = z.strictObject({
 	role: choice('Worn for', pairRoles),
-	answer: choice('Bought', ['bought', 'not-bought']).optional(),
+	answer: choice('Bought', ['bought', 'not-bought', 'not-wanted']).optional(),
+	why: choice('Why not', whyNotDone).optional(),
 	/** The pair of the visit that it is, by its id. */
 	pair: text('Which pair', 40).optional(),
 	trouble: troubleList.optional(),
@@ -39,6 +40,8 @@ const wornSchema = z.strictObject({
 		'stopped-early',
 		'never-worn',
 	]).optional(),
+	/** Where it was stopped early or never worn. */
+	why: choice('Why not', whyNotDone).optional(),
 	trouble: troubleList.optional(),
 })
 export const sinceSchema = z.strictObject({

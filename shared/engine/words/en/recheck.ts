@@ -17,7 +17,6 @@ export interface ToDo extends Readonly<Record<string, unknown>> {
 const named = (pairs: readonly string[] = []): string =>
 	pairs.length > 0 ? listed(pairs) : 'the pairs named'
 const toDoNames: Readonly<Record<ToDoKind, (of: ToDo) => string>> = {
-	act: () => 'seeing the doctor',
 	clear: () => 'waiting for the doctor to say yes',
 	'stop-wearing': ({ pairs }) => `not wearing: ${named(pairs)}`,
 	'mend-first': ({ pairs }) => `mending: ${named(pairs)}`,
@@ -92,9 +91,22 @@ const wornTrouble = (what: 'insert' | 'raise') =>
 		doctor: ({ trouble }) =>
 			`Told of the ${wornNames[what]} since the last visit: ${troubleName(trouble)}.`,
 	})
+const offWords = {
+	'weaned-as-planned': 'was left off step by step, as planned',
+	'stopped-early': 'was stopped early',
+	'never-worn': 'was never worn',
+} as const
+const wornOff = (what: 'insert' | 'raise') =>
+	sentence<{ now: keyof typeof offWords }>({
+		clinician: ({ now }) =>
+			`The ${wornNames[what]} of the last plan ${offWords[now]}. What is proposed here would ` +
+			'begin it again: set it aside where it is not wanted.',
+	})
 const answers = {
 	'recheck.insert-trouble': wornTrouble('insert'),
 	'recheck.raise-trouble': wornTrouble('raise'),
+	'recheck.insert-off': wornOff('insert'),
+	'recheck.raise-off': wornOff('raise'),
 	'recheck.pair-trouble': sentence<Worn & { role: PairRole; name?: string }>({
 		clinician: ({ trouble, act, role, name }) =>
 			`Told of the new ${pairFor(role)}${name === undefined ? '' : ` (${name})`}: ` +
