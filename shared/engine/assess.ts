@@ -91,7 +91,7 @@ export function assess(
 ): Assessment {
 	const protocol = opened(given)
 	const visit = withToldSigns(ownedOnly(recorded))
-	const before = visitsBefore(visit, earlier)
+	const before = visitsBefore(visit, earlier).map(withToldSigns)
 	const first = dangerFirst(visit, before, protocol)
 	const { facts, gate } = first
 	const rooms = measuringRooms(visit, before, first, protocol, shelf)

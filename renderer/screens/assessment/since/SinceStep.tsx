@@ -2,8 +2,10 @@
 import { Box, Typography } from '@mui/material'
 import type { ReactNode } from 'react'
 import { askedOfAll } from '../../../../shared/engine/recheck/always.ts'
+import type { Visit } from '../../../../shared/engine/visit/visit.ts'
 import { toDoName } from '../../../../shared/engine/words/en/recheck.ts'
-import { capital } from '../../../../shared/engine/words/words.ts'
+import { sideWords } from '../../../../shared/engine/words/en/terms.table.ts'
+import { capital, conditionInWords } from '../../../../shared/engine/words/words.ts'
 import { dayInWords } from '../../../parts/dates.ts'
 import { MeasureField } from '../../../parts/MeasureField.tsx'
 import { Conditions } from '../Conditions.tsx'
@@ -32,6 +34,7 @@ export function SinceStep({ draft, change, assessment, earlier, goTo }: SinceSte
 			<Worn {...props} />
 			<Kept {...props} />
 			<Part title="How it is today">
+				<Then last={last} />
 				<Conditions draft={draft} change={change} goTo={goTo} />
 			</Part>
 			<Unchanged {...props} last={last} />
@@ -39,6 +42,21 @@ export function SinceStep({ draft, change, assessment, earlier, goTo }: SinceSte
 				<Pairs draft={draft} change={change} assessment={assessment} />
 			</Part>
 		</Box>
+	)
+}
+/** How it stood then: why each is asked. */
+function Then({ last }: { last: Visit | undefined }) {
+	const told = (last?.conditions ?? []).flatMap((one) => {
+		if (one.status === 'past') return []
+		const pain = one.painWorst === undefined ? '' : `worst pain ${one.painWorst} of 10`
+		const name = conditionInWords(one, 'clinician')
+		return [[name, sideWords[one.side], one.status, pain].filter(Boolean).join(', ')]
+	})
+	if (!last || told.length === 0) return null
+	return (
+		<Typography variant="body2" color="text.secondary">
+			On {dayInWords(last.visitDate)}: {told.join('; ')}.
+		</Typography>
 	)
 }
 const Part = ({ title, children }: { title: string; children: ReactNode }) => (

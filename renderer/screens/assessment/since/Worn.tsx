@@ -13,17 +13,13 @@ export const Worn = ({ draft, change, since: { worn = [] } }: SinceProps) =>
 		const name = `${capital(wornNames[what])}, ${sideWords[side]}`
 		const never = now === 'never-worn'
 		const asksWhy = never || now === 'stopped-early' || why !== undefined
-		const fields = [
-			'now',
-			...(asksWhy ? ['why'] : []),
-			...(never ? [] : ['weeks', 'hoursPerDay']),
-		]
+		const fields = ['now', ...(asksWhy ? ['why'] : []), ...(never ? [] : ['weeks', 'hoursPerDay'])]
 		return (
 			<Box key={path} component="section" aria-label={name}>
 				<Typography variant="h2" sx={{ mb: 0.5 }}>
 					{name}
 				</Typography>
-				<DenseGrid columnRem={9}>
+				<DenseGrid columnRem={11}>
 					{fields.map((key) => (
 						<DenseField key={key} path={`${path}.${key}`} draft={draft} change={change} />
 					))}
