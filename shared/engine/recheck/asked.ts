@@ -20,8 +20,8 @@ export interface LastVisit {
 	assessment: KeptAssessment
 	decisions: Decisions
 }
-export type DoneRow = NonNullable<Since['done']>[number]
-export type WornRow = NonNullable<Since['worn']>[number]
+type DoneRow = NonNullable<Since['done']>[number]
+type WornRow = NonNullable<Since['worn']>[number]
 /** One thing to ask, and why it is asked. */
 export interface Asked {
 	/** 'warning', 'hold.RULE.WHERE', 'done.0', 'worn.insert' */

@@ -7,7 +7,7 @@
 import type { Trouble } from '../visit/terms.ts'
 import type { generalFlagShape } from '../visit/visit.ts'
 
-export type TroubleAct = 'stop' | 'heal-first' | 'adjust' | 'exchange'
+type TroubleAct = 'stop' | 'heal-first' | 'adjust' | 'exchange'
 interface TroubleRow {
 	act: TroubleAct
 	flag?: keyof typeof generalFlagShape

@@ -12,7 +12,7 @@ import type { ReportInput } from '../inputs.ts'
 
 type Row = BlockOf<'facts'>['rows'][number]
 /** What a row is about, where a competent minor may ask that it is not shown. */
-export type SinceTopic = 'footwear' | 'insert'
+type SinceTopic = 'footwear' | 'insert'
 export interface SinceRow extends Row {
 	topic?: SinceTopic
 }
