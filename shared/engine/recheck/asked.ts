@@ -92,7 +92,10 @@ const done: Part = (from) => {
 	const { plan, decisions, visit } = from
 	const { actions } = decisions
 	const besides = [...bought(from), ...worn(from)]
-	const own = actions.map(({ what }): DoneRow => ({ what: 'own', words: what }))
+	const own = actions.flatMap(({ what }): DoneRow[] => {
+		const words = what.trim()
+		return words === '' ? [] : [{ what: 'own', words }]
+	})
 	const planned = plan.priorities.flatMap(doneRow).filter((row) => !isAskedBy(row, besides))
 	const rows = own.length > 0 ? own : planned
 	return rows.map((row, place) => ({
@@ -101,14 +104,15 @@ const done: Part = (from) => {
 		opens: { done: [row] },
 	}))
 }
-const bought: Part = ({ plan: { pairs } }) =>
-	pairs
-		.filter(({ means }) => means === 'buy')
-		.map(({ role }) => ({
-			id: `bought.${role}`,
-			why: state('recheck.why-bought', { role }),
-			opens: { bought: [{ role }] },
-		}))
+/** Once for each role, on however many grounds it is worn. */
+function bought({ plan: { pairs } }: From): Asked[] {
+	const toBuy = pairs.filter(({ means }) => means === 'buy').map(({ role }) => role)
+	return [...new Set(toBuy)].map((role) => ({
+		id: `bought.${role}`,
+		why: state('recheck.why-bought', { role }),
+		opens: { bought: [{ role }] },
+	}))
+}
 /** Sides on which something was to be worn inside. */
 const wornSides = ({ plan }: From, what: WornRow['what']) =>
 	bothSides.filter((side) =>
