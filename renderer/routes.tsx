@@ -128,6 +128,13 @@ export const pages: readonly Page[] = [
 		fits: true,
 		show: ({ playerId }) => <Assessment key={playerId} playerId={playerId} />,
 	}),
+	page('/recheck/:playerId', {
+		who: 'those who assess',
+		opening: 'the re-check',
+		wide: true,
+		fits: true,
+		show: ({ playerId }) => <Assessment key={playerId} playerId={playerId} recheck />,
+	}),
 	page('/trends/:playerId', {
 		who: 'those who assess',
 		opening: 'the trends',

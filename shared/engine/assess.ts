@@ -21,6 +21,9 @@ import { heelsInModel, heelsOf } from './prescription/heels.ts'
 import { ownedPairs, pairsForRaise, pairsSeen } from './prescription/owned.ts'
 import { prescribe } from './prescription/prescribe.ts'
 import { opened, type Protocol, type ProtocolFile, shippedProtocol } from './protocol/protocol.ts'
+import { recheckFindings } from './recheck/findings.ts'
+import { withToldSigns } from './recheck/told.ts'
+import { unansweredSince } from './recheck/unanswered.ts'
 import { gateOf } from './screening/gate.ts'
 import { screening } from './screening/screening.ts'
 import { sizing } from './sizing/sizing.ts'
@@ -64,7 +67,8 @@ function stillToMeasure(
 	protocol: Protocol,
 ) {
 	const testsWait = notToday(visit, screened, gate, protocol)
-	return { testsWait, missing: missingMeasures(visit, protocol, testsWait) }
+	const missing = [...unansweredSince(visit), ...missingMeasures(visit, protocol, testsWait)]
+	return { testsWait, missing }
 }
 /** What all rooms found, most consequential first; within one level in the order of the rooms. */
 function inOrder(rooms: readonly ({ findings: readonly Finding[] } | undefined)[]): Finding[] {
@@ -86,8 +90,8 @@ export function assess(
 	shelf?: Shelf,
 ): Assessment {
 	const protocol = opened(given)
-	const visit = ownedOnly(recorded)
-	const before = visitsBefore(visit, earlier)
+	const visit = withToldSigns(ownedOnly(recorded))
+	const before = visitsBefore(visit, earlier).map(withToldSigns)
 	const first = dangerFirst(visit, before, protocol)
 	const { facts, gate } = first
 	const rooms = measuringRooms(visit, before, first, protocol, shelf)
@@ -120,6 +124,7 @@ export function assess(
 		owned,
 		{ findings: first.findings },
 		{ findings: conditionFindings(visit, gate, protocol) },
+		{ findings: recheckFindings(visit, before, protocol) },
 	])
 	const { growth: grown, ...rest } = rooms
 	return {

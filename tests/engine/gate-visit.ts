@@ -3,6 +3,7 @@ import { factsOf } from '../../shared/engine/facts/facts-of.ts'
 import type { Gate, Holdable } from '../../shared/engine/findings/gate.ts'
 import { posture } from '../../shared/engine/posture/posture.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
+import { withToldSigns } from '../../shared/engine/recheck/told.ts'
 import { gateOf } from '../../shared/engine/screening/gate.ts'
 import { screening } from '../../shared/engine/screening/screening.ts'
 import type { Outcome, Screening, Visit } from '../../shared/engine/visit/visit.ts'
@@ -19,7 +20,9 @@ export const visitOf = (answers: Screening, more: Partial<Visit> = {}): Visit =>
 export const aged = (birthDate: string): Pick<Visit, 'player'> => ({
 	player: { givenName: 'A', familyName: 'B', birthDate, sex: 'male' },
 })
-export const gated = (visit: Visit, before: readonly Visit[] = []) => {
+export const gated = (recorded: Visit, earlier: readonly Visit[] = []) => {
+	const visit = withToldSigns(recorded)
+	const before = earlier.map(withToldSigns)
 	const found = screening(visit, protocol)
 	const facts = factsOf(
 		visit,

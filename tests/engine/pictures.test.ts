@@ -1,5 +1,5 @@
 /**
- * Two dozen clinical pictures of invented players: the plan of each, what each reader is told, and
+ * Some two dozen clinical pictures of invented players: the plan of each, what each reader is told, and
  * the whole assessment, kept as readable text beside the visit.
  */
 import { readdirSync, readFileSync } from 'node:fs'
@@ -88,7 +88,7 @@ function readable(assessment: Assessment): string {
 	]
 	return `${lines.join('\n')}\n`
 }
-it('there are two dozen', () => expect(names).toHaveLength(24))
+it('there are twenty-six', () => expect(names).toHaveLength(26))
 it.each(names)('%s', async (name) => {
 	const visit = visitSchema.parse(JSON.parse(readFileSync(new URL(name, folder), 'utf8')))
 	const assessment = assess(visit)

@@ -7,6 +7,7 @@ import { bodySchema } from '../../shared/engine/visit/recorded/body.ts'
 import { conditionSchema } from '../../shared/engine/visit/recorded/conditions.ts'
 import { pairSchema } from '../../shared/engine/visit/recorded/pairs.ts'
 import { screeningSchema } from '../../shared/engine/visit/recorded/screening.ts'
+import { troubles } from '../../shared/engine/visit/terms.ts'
 import {
 	generalFlagShape,
 	type Pair,
@@ -25,6 +26,11 @@ function oneYesIn(path: string): number {
 	if (isGeneralFlag(path)) return 61
 	return path.startsWith('screening.') ? 5 : 2
 }
+/** As in the clinic: most wear it without trouble. */
+const mostlyNone = fc.oneof(
+	{ weight: 40, arbitrary: fc.constant(['none']) },
+	{ weight: 1, arbitrary: fc.subarray([...troubles], { minLength: 1 }) },
+)
 const weights: Weights = {
 	oneYesIn,
 	/** Narrow enough that sides tie, that a label wraps, that a limit is met on both its sides. */
@@ -66,6 +72,8 @@ const weights: Weights = {
 		/** Weeks that follow each other, so that a change is worked out. */
 		'play.weeks.from': fc.constantFrom('2026-08-03', '2026-08-10', '2026-08-17'),
 		'footwear.id': fc.constantFrom('p1', 'p2', 'p3', 'p4'),
+		'since.worn.trouble': mostlyNone,
+		'since.bought.trouble': mostlyNone,
 		notMeasured: fc.dictionary(
 			fc.constantFrom('feet.left.heelToToeMm', 'ankles.right.endFeel', 'body.massKg'),
 			fc.constant('no time'),

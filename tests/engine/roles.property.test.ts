@@ -59,7 +59,7 @@ const planOf = (visit: Visit, shelf?: Shelf): Assessment =>
 	assess(visit, [], shippedProtocol, shelf)
 /** The same for every property: an assessment costs more than a look at it. */
 const drawn = fc
-	.sample(fc.tuple(visits, shelves), 160)
+	.sample(fc.tuple(visits, shelves), 240)
 	.map(([visit, shelf]) => ({ visit, shelf, assessment: planOf(visit, shelf) }))
 const each = (check: (assessment: Assessment, visit: Visit, shelf: Shelf) => void): void => {
 	for (const { assessment, visit, shelf } of drawn) check(assessment, visit, shelf)

@@ -115,7 +115,7 @@ async function hold(visit: string, made: readonly Made[], morePages = 0): Promis
 		if (kept[visit]?.includes(name)) await againstKept(pages, rasterFile(visit, name))
 }
 describe('the pages of every kind', () => {
-	it('are those of twenty-four clinical pictures', () => expect(pictures).toHaveLength(24))
+	it('are those of twenty-six clinical pictures', () => expect(pictures).toHaveLength(26))
 	it.each(visits)('are whole and in their margins: %s', async (name, visit) =>
 		hold(name, await documentsOf(visit())),
 	)

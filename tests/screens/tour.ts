@@ -4,6 +4,7 @@
  */
 import { expect, type Page } from '@playwright/test'
 import { hostCall, settled, still } from './drive.ts'
+import { signedWithPain } from './walks-before.ts'
 
 export interface Stop {
 	name: string
@@ -91,6 +92,18 @@ const dueReferral = async (page: Page) => {
 		.press('Enter')
 	await expect(page.getByRole('form', { name: /^What came of it/ })).toBeVisible()
 	await still(page)
+}
+/** Of a player of its own, whose visit lies before the day of any clock. */
+function recheck(): Stop {
+	let known: Promise<string> | undefined
+	return {
+		name: 're-check',
+		open: async (page) => {
+			known ??= signedWithPain(page)
+			await at('re-check', `#/recheck/${await known}`).open(page)
+			await expect(page.getByRole('heading', { level: 1, name: 'Since then' })).toBeAttached()
+		},
+	}
 }
 const outboxChosen = async (page: Page) => {
 	const all = page.getByLabel(/^Choose all|shown are chosen$/)
@@ -190,6 +203,7 @@ export async function tour(page: Page): Promise<Stop[]> {
 		...['measures', 'conditions', 'glossary', 'keys', 'news'].map((name) =>
 			at(`help ${name}`, `#/help/${name}`),
 		),
+		recheck(),
 	]
 }
 /**

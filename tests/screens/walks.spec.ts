@@ -251,7 +251,7 @@ test('C: a player who comes back with nothing new is settled in three minutes', 
 	await press('Enter')
 	await expect(page.getByRole('heading', { level: 1, name: 'Cleo Aldous' })).toBeFocused()
 	await read('C01-player')
-	await press('Tab', 'Tab', 'Tab', 'Tab')
+	await press('Tab', 'Tab', 'Tab', 'Tab', 'Tab')
 	await expect(button('Start assessment')).toBeFocused()
 	await press('Enter')
 	await expect(field('What brought the player')).toBeFocused()

@@ -9,14 +9,15 @@ import type { OpenDraft } from './memory.ts'
 import { hasNote } from './notes.ts'
 import type { OtherWindow } from './presence.ts'
 import { putDraft, revisionOf } from './put-draft.ts'
+import { recheckParts } from './rechecking.ts'
 import type { Typists } from './typists.ts'
 import { earlierVisits, latest } from './visits.ts'
 
 /** The draft of a player that is open, or a new one. */
 export function openDraft(
-	memory: Pick<Memory, 'players' | 'drafts' | 'people'>,
+	memory: Pick<Memory, 'clinic' | 'players' | 'drafts' | 'people'>,
 	deps: Deps,
-	{ playerId, visitDate, window }: InputOf<'drafts.open'>,
+	{ playerId, visitDate, window, recheck }: InputOf<'drafts.open'>,
 ): OutputOf<'drafts.open'> {
 	const { players, drafts } = memory
 	const { player } = players.entry(playerId)
@@ -50,7 +51,14 @@ export function openDraft(
 				`the player's details first.`,
 		)
 	const content: DraftContent = {
-		visit: { format: 'lastwright-visit', version: 1, player, visitDate, screening: {} },
+		visit: {
+			format: 'lastwright-visit',
+			version: 1,
+			player,
+			visitDate,
+			screening: {},
+			...(recheck && recheckParts(memory, deps, { playerId, visitDate })),
+		},
 		raw: {},
 		decisions: noDecisions,
 	}

@@ -17,6 +17,7 @@ export const keySheet: readonly {
 		where: 'In an assessment',
 		keys: [
 			['Alt+1 to Alt+8', 'To the step with that number'],
+			['Alt+0', 'In a re-check, to what is asked of the time since'],
 			['Alt+N', 'To the next thing to do on this step'],
 			['Alt+G', 'To the gate on Decide: what is held'],
 			['Alt+T', 'On Play, for a player who comes back: play, conditions and pairs as last time'],

@@ -64,9 +64,11 @@ export function ConditionRow(props: ConditionRowProps) {
 					chosen={entered.status}
 					choose={(status) => change((now) => withValue(now, `${path}.status`, status))}
 				/>
-				<Box sx={{ width: '6.5rem' }}>
-					<DenseField path={`${path}.painWorst`} draft={draft} change={change} />
-				</Box>
+				{['painWorst', ...(draft.visit.since ? sinceFields : [])].map((key) => (
+					<Box key={key} sx={{ width: '6.5rem' }}>
+						<DenseField path={`${path}.${key}`} draft={draft} change={change} />
+					</Box>
+				))}
 			</Box>
 			<Unsaid {...props} />
 			<Own {...props} />
@@ -74,6 +76,8 @@ export function ConditionRow(props: ConditionRowProps) {
 		</Box>
 	)
 }
+/** What a re-check asks beside. */
+const sinceFields = ['painNow', 'daysOff', 'sessionsMissed'] as const
 const sides = ['left', 'right', 'both'] as const
 function SideOf({ entered: { condition, side }, path, change }: EnteredProps) {
 	if (conditionRow(condition).sides === 'person' && side === 'none') return null

@@ -12,6 +12,7 @@ import { MeasureGroup } from './MeasureGroup.tsx'
 import { narrow } from './narrow.ts'
 import { PlayStep } from './PlayStep.tsx'
 import { Sign } from './sign/Sign.tsx'
+import { SinceStep } from './since/SinceStep.tsx'
 import type { StepProps } from './stepProps.ts'
 import type { Step } from './steps.ts'
 
@@ -83,6 +84,8 @@ const clearOfHeadAndFoot = {
 /** What stands on one step alone. */
 function OfStep(props: StepBodyProps) {
 	switch (props.step.name) {
+		case 'Since then':
+			return <SinceStep {...props} />
 		case 'Flags':
 			return <Flags {...props} />
 		case 'Decide':

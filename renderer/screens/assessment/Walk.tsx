@@ -15,7 +15,7 @@ import { focusField } from './nextThing.ts'
 import { ResultArea } from './results/ResultArea.tsx'
 import { StepBody } from './StepBody.tsx'
 import type { StepProps } from './stepProps.ts'
-import { asksAbout, asksOf, type Step, stepNamed, stepsFor } from './steps.ts'
+import { asksAbout, asksOf, type Step, stepAfter, stepNamed, stepsFor } from './steps.ts'
 import { useAssessment } from './useAssessment.ts'
 import type { OpenDraft } from './useDraft.ts'
 import { useNextThing } from './useNextThing.ts'
@@ -64,7 +64,8 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	const { visit, assessment, trouble } = useAssessment(draft.visit, earlier, protocol, shelf)
 	const { player, visitDate } = draft.visit
 	const minor = !isAdultOn(player.birthDate, visitDate, openProtocol(protocol))
-	const steps = useMemo(() => stepsFor(minor), [minor])
+	const { since } = draft.visit
+	const steps = useMemo(() => stepsFor(minor, since), [minor, since])
 	const step = stepNamed(draft.step, steps)
 	const clear = useCallback(() => {
 		setFocused('')
@@ -116,7 +117,7 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 				<WalkFoot
 					key={step.name}
 					lacks={mine.length > 0 ? lacks : undefined}
-					next={steps[steps.indexOf(step) + 1]}
+					next={stepAfter(step, steps, since)}
 					goOn={() => goOn()}
 					step={step}
 					finds={mine.length === 0 || lacks.length > 0}

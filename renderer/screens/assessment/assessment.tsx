@@ -5,12 +5,17 @@ import { useHost, useReading } from '../../query.ts'
 import { useDraft } from './useDraft.ts'
 import { Walk } from './Walk.tsx'
 
+interface AssessmentProps {
+	playerId: string
+	/** Begins as a re-check where no draft is open. */
+	recheck?: boolean
+}
 /**
  * Opens the player's draft, the protocol in force and the shelf. The findings count the shelf too:
  * it is asked before the first of them is shown, so that none moves down later.
  */
-export function AssessmentScreen({ playerId }: { playerId: string }) {
-	const { open, trouble } = useDraft(playerId)
+export function AssessmentScreen({ playerId, recheck = false }: AssessmentProps) {
+	const { open, trouble } = useDraft(playerId, recheck)
 	const protocol = useReading('protocol in force', {}, ['protocol.get'], loadProtocol)
 	const shelf = useHost('shelf.get', {})
 	const shelfAsked = shelf.value !== undefined || shelf.says !== ''

@@ -18,7 +18,7 @@ const otherNames: Readonly<Record<string, string>> = {
 }
 /** Of a field in a row of a list the engine says which row is meant. */
 const nameAt = (path: string, says = ''): string =>
-	otherNames[path] ?? (path.startsWith('conditions.') && says ? capital(says) : nameOf(path))
+	otherNames[path] ?? (/^(conditions|since)\./.test(path) && says ? capital(says) : nameOf(path))
 const isOf = (path: string, asked: readonly string[]): boolean =>
 	asked.some((one) => path === one || path.startsWith(`${one}.`))
 

@@ -10,6 +10,7 @@ import {
 	type Section,
 	sections,
 } from '../../../shared/engine/visit/measures/catalogue.ts'
+import type { Visit } from '../../../shared/engine/visit/visit.ts'
 
 interface StepRow {
 	/** Fields of a row: one, or left and right. */
@@ -22,6 +23,7 @@ interface StepGroup {
 }
 /** In the order of the walk: danger is asked about before any test. */
 const stepNames = [
+	'Since then',
 	'Play',
 	'Flags',
 	'Feet',
@@ -58,6 +60,13 @@ const played: readonly StepRow[] = ['code', 'position', 'standard', 'kickingFoot
 }))
 const play = groupOf(sections.play)
 
+/** The first step of a re-check alone. */
+const sinceThen: Step = {
+	name: 'Since then',
+	topics: ['recheck', 'conditions'],
+	alsoAsks: ['since', 'conditions'],
+	groups: [],
+}
 export const steps: readonly Step[] = [
 	{
 		name: 'Play',
@@ -108,14 +117,29 @@ export const asksOf = ({ groups, alsoAsks }: Step): readonly string[] => [
 export const asksAbout = (step: Step, path: string): boolean =>
 	asksOf(step).some((asked) => path === asked || path.startsWith(`${asked}.`))
 /** The steps for a minor or an adult: growth is looked at in minors. */
-export const stepsFor = (minor: boolean): readonly Step[] =>
-	steps.filter((step) => step.name !== 'Growth' || minor)
+export function stepsFor(minor: boolean, since?: Visit['since']): readonly Step[] {
+	const usual = steps.filter((step) => step.name !== 'Growth' || minor)
+	return since ? [sinceThen, ...usual] : usual
+}
+/** What a re-check passes by unless something asks for it; its key goes there all the same. */
+const passedBy: readonly StepName[] = ['Play', 'Feet', 'Ankles', 'Posture', 'Growth']
+/** @returns the step that comes next; a re-check goes on to what it asks for */
+export function stepAfter(
+	step: Step,
+	shown: readonly Step[],
+	since?: Visit['since'],
+): Step | undefined {
+	const asked = (since?.measure ?? []).map(({ what }) => (what === 'feet' ? 'Feet' : 'Growth'))
+	return shown
+		.slice(shown.indexOf(step) + 1)
+		.find(({ name }) => !since || !passedBy.includes(name) || asked.some((one) => one === name))
+}
 /** The step of a name, or the first where the draft names none that is shown. */
 export const stepNamed = (name: string | undefined, shown: readonly Step[]): Step =>
 	shown.find((step) => step.name === (formerNames[name ?? ''] ?? name)) ??
 	need(shown[0], 'the first step')
 /**
- * The key of a step. The step that is left out for an adult still has its number, so that the hand can
- * learn them.
+ * The key of a step; 0 that of a re-check. The step that is left out for an adult still has its number,
+ * so that the hand can learn them.
  */
 export const numberOf = (name: string): number => steps.findIndex((step) => step.name === name) + 1

@@ -39,8 +39,11 @@ const metaOf = ({ draft, earlier, lacking = [], amends }: OutputOf<'drafts.open'
 	amends,
 })
 
-/** @returns the draft once loaded; until then `trouble` says why not */
-export function useDraft(playerId: string): { open?: OpenDraft; trouble: string } {
+/** @param recheck a new draft begins as a re-check; @returns the draft once loaded; until then `trouble` says why not */
+export function useDraft(
+	playerId: string,
+	recheck: boolean,
+): { open?: OpenDraft; trouble: string } {
 	const [meta, setMeta] = useState<Meta>()
 	const [trouble, setTrouble] = useState('')
 	const { keeper, view, saveNow } = useSaving()
@@ -65,14 +68,14 @@ export function useDraft(playerId: string): { open?: OpenDraft; trouble: string 
 		[keeper],
 	)
 	useEffect(() => {
-		call('drafts.open', { playerId, visitDate: today(), window: windowName }).then(
+		call('drafts.open', { playerId, visitDate: today(), window: windowName, recheck }).then(
 			(opened) => {
 				keeper.begin(opened)
 				setMeta(metaOf(opened))
 			},
 			(error) => setTrouble(wordsOf(error)),
 		)
-	}, [playerId, keeper])
+	}, [playerId, recheck, keeper])
 	const acts = useMemo(
 		() => ({
 			change,

@@ -1,6 +1,6 @@
 /** Going from step to step: the draft remembers it, and the focus goes where the hand goes on. */
 import { type RefObject, useCallback, useEffect, useRef, useState } from 'react'
-import type { Step } from './steps.ts'
+import { type Step, stepAfter } from './steps.ts'
 import type { OpenDraft } from './useDraft.ts'
 
 /** Whoever is quicker than the next drawing keeps the focus where it went. */
@@ -33,12 +33,13 @@ const begin = (
 		: (within?.querySelector<HTMLElement>(firstAsked[step.name] ?? 'none') ?? undefined)
 /** On Flags the first answer, never the button that answers all; on Decide the line that is open. */
 const firstAsked: Readonly<Partial<Record<Step['name'], string>>> = {
+	'Since then': ':is(input, select)[data-path]',
 	Flags: '[data-asked] [aria-pressed=true]',
 	Decide: '[data-question][aria-expanded=true]',
 }
 
 interface StepsProps {
-	open: Pick<OpenDraft, 'change' | 'saveNow'>
+	open: Pick<OpenDraft, 'change' | 'saveNow' | 'content'>
 	steps: readonly Step[]
 	/** The step on screen. */
 	step: Step
@@ -57,7 +58,8 @@ interface StepsProps {
  */
 export function useSteps(props: StepsProps) {
 	const { open, steps, step, stepBox, heading, clear, missing } = props
-	const { change, saveNow } = open
+	const { change, saveNow, content } = open
+	const { since } = content.visit
 	const [wanted, setWanted] = useState({ question: '', asked: 0 })
 	// the visit opens with the hand where it goes on; whoever was quicker keeps the focus
 	const opened = useRef({ step, missing })
@@ -86,16 +88,15 @@ export function useSteps(props: StepsProps) {
 	)
 	const goOn = useCallback(
 		(name?: string) => {
-			const to =
-				name === undefined ? steps.indexOf(step) + 1 : steps.findIndex((one) => one.name === name)
-			const next = steps[to]
+			const next =
+				name === undefined ? stepAfter(step, steps, since) : steps.find((one) => one.name === name)
 			if (!next) return
-			if (to <= steps.indexOf(step)) return goTo(next.name)
+			if (steps.indexOf(next) <= steps.indexOf(step)) return goTo(next.name)
 			put(next.name)
 			setWanted(({ asked }) => ({ question: '', asked }))
 			focusOnceDrawn(() => begin(stepBox.current, next, missing) ?? heading.current)
 		},
-		[put, goTo, steps, step, stepBox, heading, missing],
+		[put, goTo, steps, step, since, stepBox, heading, missing],
 	)
 	return { goTo, goOn, wanted: wanted.question, asked: wanted.asked }
 }

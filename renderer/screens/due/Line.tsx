@@ -22,7 +22,7 @@ export function Line({ line, role, today, isChosen, choose }: LineProps) {
 		setIsOpen(false)
 		button.current?.focus()
 	}
-	const { desk } = may(role)
+	const { desk, treat: treats } = may(role)
 	return (
 		<Box
 			component="li"
@@ -53,7 +53,7 @@ export function Line({ line, role, today, isChosen, choose }: LineProps) {
 						'@media print': { gridTemplateColumns: '2fr 3fr' },
 					}}
 				>
-					<Who line={line} />
+					<Who line={line} today={today} treats={treats} />
 					<Box
 						component="ul"
 						aria-label={`Due: ${line.name}`}
@@ -83,7 +83,10 @@ export function Line({ line, role, today, isChosen, choose }: LineProps) {
 		</Box>
 	)
 }
-const Who = ({ line }: { line: RecallLine }) => (
+interface WhoProps extends Pick<LineProps, 'line' | 'today'> {
+	treats: boolean
+}
+const Who = ({ line, today, treats }: WhoProps) => (
 	<Box>
 		<Link
 			href={`#/players/${line.playerId}`}
@@ -99,6 +102,16 @@ const Who = ({ line }: { line: RecallLine }) => (
 		>
 			{line.name}
 		</Link>
+		{treats && line.visitDate && line.visitDate < today && (
+			<Link
+				className="lw-screen-only"
+				href={`#/recheck/${line.playerId}`}
+				aria-label={`Re-check ${line.name}`}
+				sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44, ml: 2 }}
+			>
+				Re-check
+			</Link>
+		)}
 		<Typography variant="body2" color="textSecondary">
 			born {dayInWords(line.birthDate)}
 			{line.isMinor ? ', minor' : ''}

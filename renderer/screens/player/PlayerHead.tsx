@@ -47,6 +47,8 @@ interface HeadProps {
 	editButton: Ref<HTMLButtonElement>
 	edit: () => void
 	assess: () => void
+	/** undefined where there is no visit to look back to, or a draft is open */
+	recheck: (() => void) | undefined
 	children: ReactNode
 }
 export function PlayerHead({
@@ -58,6 +60,7 @@ export function PlayerHead({
 	editButton,
 	edit,
 	assess,
+	recheck,
 	children,
 }: HeadProps) {
 	const player = known?.player
@@ -77,7 +80,7 @@ export function PlayerHead({
 						>
 							Edit details
 						</Button>
-						{treats && <Ways known={known} isAdded={isAdded} busy={busy} assess={assess} />}
+						{treats && <Ways {...{ known, isAdded, busy, assess, recheck }} />}
 					</>
 				)
 			}
@@ -97,7 +100,10 @@ function Ways({
 	isAdded,
 	busy,
 	assess,
-}: Pick<HeadProps, 'isAdded' | 'busy' | 'assess'> & { known: NonNullable<HeadProps['known']> }) {
+	recheck,
+}: Pick<HeadProps, 'isAdded' | 'busy' | 'assess' | 'recheck'> & {
+	known: NonNullable<HeadProps['known']>
+}) {
 	const start = useRef<HTMLButtonElement>(null)
 	const added = useRef(isAdded)
 	useEffect(() => {
@@ -111,6 +117,11 @@ function Ways({
 			<Button variant="outlined" onClick={() => goTo(`/season/${playerId}`)}>
 				Season
 			</Button>
+			{recheck && (
+				<Button variant="outlined" disabled={busy} onClick={recheck}>
+					Re-check
+				</Button>
+			)}
 			<Button ref={start} variant="contained" disabled={busy} onClick={assess}>
 				{wayOn(draft)}
 			</Button>

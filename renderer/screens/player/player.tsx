@@ -5,6 +5,7 @@ import { useRef, useState } from 'react'
 import type { OutputOf } from '../../../shared/contract.ts'
 import type { PlayerSummary } from '../../../shared/desk/players/summary.ts'
 import { Answered } from '../../parts/Answered.tsx'
+import { today } from '../../parts/dates.ts'
 import { goTo } from '../../parts/goTo.ts'
 import { may, type PersonRole } from '../../parts/roles.ts'
 import { type HostAnswer, useHost, useReading } from '../../query.ts'
@@ -63,6 +64,11 @@ const isAdded = (known: Known | undefined, notice: SavedNotice | undefined): boo
 	notice?.playerId === known.playerId &&
 	notice.similar.length === 0 &&
 	known.opened.visits.length + known.opened.drafts.length === 0
+/** A visit stands to look back to, and no draft is open. */
+const mayRecheck = (known: Known | undefined): boolean =>
+	known !== undefined &&
+	known.opened.drafts.length === 0 &&
+	known.opened.visits.some(({ inError, visitDate }) => !inError && visitDate < today())
 /** Whether the form stands open, and whether a person opened it. */
 type Editing = 'no' | 'opened' | 'found'
 function firstEditing(known: Known | undefined, before: Before): Editing {
@@ -83,9 +89,9 @@ function PlayerPage({ known, before, role, personId, notice, saved }: PageProps)
 		if (isSaved && known) close()
 		return isSaved
 	}
-	const assess = async () => {
+	const begin = async (what: 'assessment' | 'recheck') => {
 		if (typed.edited && !(await save())) setEditing('opened')
-		else goTo(`/assessment/${known?.playerId}`)
+		else goTo(`/${what}/${known?.playerId}`)
 	}
 	return (
 		<PlayerHead
@@ -96,7 +102,8 @@ function PlayerPage({ known, before, role, personId, notice, saved }: PageProps)
 			isEditing={editing !== 'no'}
 			editButton={editButton}
 			edit={() => setEditing(editing === 'no' ? 'opened' : 'no')}
-			assess={() => void assess()}
+			assess={() => void begin('assessment')}
+			recheck={mayRecheck(known) ? () => void begin('recheck') : undefined}
 		>
 			{notice && <SavedWords notice={notice} edited={typed.edited} />}
 			{editing === 'no' && typed.edited && (

@@ -51,7 +51,7 @@ const bordered = {
 }
 
 export function Station(props: StationProps) {
-	const { open, trouble } = useDraft(props.row.playerId)
+	const { open, trouble } = useDraft(props.row.playerId, false)
 	if (props.row.state === 'signed')
 		return (
 			<Alert severity="info">

@@ -26,6 +26,7 @@ export interface Group {
 const groups: Readonly<Record<Exclude<keyof Visit, 'format' | 'version' | 'visitDate'>, string>> = {
 	player: 'Player',
 	complaint: 'What brought the player',
+	since: 'Since the visit before',
 	play: 'Play',
 	body: 'Body',
 	feet: 'Feet',

@@ -169,6 +169,7 @@ const askedBy: Readonly<Record<Topic, string>> = {
 	season: 'season',
 	conditions: 'the complaint',
 	measure: 'measures',
+	recheck: 'the time since the last visit',
 }
 /** The day of the review and what asks for it; undefined where nothing does. */
 export function reviewInFew(signed: SignedPlan): { date: string; why?: string } | undefined {

@@ -90,9 +90,17 @@ const noteSchema = z.strictObject({
 export type VisitNote = z.infer<typeof noteSchema>
 
 export const visitCalls = {
-	/** Resumes the player's open draft, or starts one dated `visitDate`. */
+	/**
+	 * Resumes the player's open draft, or starts one dated `visitDate`; with `recheck` one that asks
+	 * what the last signed visit makes worth asking.
+	 */
 	'drafts.open': call(
-		z.strictObject({ playerId: id, visitDate: z.iso.date(), window: window.optional() }),
+		z.strictObject({
+			playerId: id,
+			visitDate: z.iso.date(),
+			window: window.optional(),
+			recheck: z.boolean().optional(),
+		}),
 		z.strictObject({
 			draft,
 			others: z.array(otherWindow),

@@ -241,6 +241,7 @@ export const refusalCodes = [
 	'visits.no-student',
 	'visits.not-countersigned',
 	'visits.not-yet-values',
+	'visits.nothing-to-recheck',
 	'visits.occurred-in-future',
 	'visits.page-differs',
 	'visits.private-page',

@@ -18,6 +18,7 @@ export type Topic =
 	| 'season'
 	| 'conditions'
 	| 'measure'
+	| 'recheck'
 export type Level = 'note' | 'advise' | 'caution' | 'stop'
 /** A danger, or a caution: it is read, and never folded away. */
 export const isGrave = ({ level }: { level?: Level | undefined }): boolean =>

@@ -25,4 +25,8 @@ export const routes: readonly (readonly [code: string, subject: Subject])[] = [
 	['insert.', 'insert'],
 	['work.', 'changes'],
 	['lacing.', 'lacing'],
+	['recheck.insert-', 'insert'],
+	['recheck.raise-', 'raise'],
+	['recheck.pair-', 'owned'],
+	['recheck.measure-again', 'size'],
 ]

@@ -5,6 +5,7 @@
 import { measureChange } from '../findings/measure-change.ts'
 import { canonicalJson } from '../plain/canonical.ts'
 import type { Protocol } from '../protocol/protocol.ts'
+import { troublesTold } from '../recheck/told.ts'
 import { ageYears } from '../visit/age.ts'
 import {
 	catalogue,
@@ -83,6 +84,31 @@ function isSameGroup(group: Group, two: Two): boolean {
 		)
 	)
 }
+/** Whether a measure taken now is another than then, beyond its error. */
+const isOtherNumber = (
+	placed: Placed<NumberMeasure>,
+	side: Side | undefined,
+	two: Two,
+): boolean => {
+	const taken = [measured(two.visit, placed, side), measured(two.last, placed, side)]
+	return !taken.includes(undefined) && !isSameNumber(placed, side, two)
+}
+/**
+ * Whether something of a group was recorded at both visits and changed: figures beyond their error,
+ * terms at all. What was not recorded now did not change.
+ */
+export function changedBeyondError(group: Group, two: Two): boolean {
+	return catalogue
+		.filter((placed) => placed.group === group)
+		.some((placed) =>
+			isNumber(placed.measure)
+				? sidesOf(placed).some((side) => isOtherNumber(placed as Placed<NumberMeasure>, side, two))
+				: pathsOf(placed).some((path) => {
+						const now = recordedAt(two.visit, path)
+						return now !== undefined && !same(now, recordedAt(two.last, path))
+					}),
+		)
+}
 /** A growing player is another one after a birthday. */
 function isSamePlayer({ visit, last }: Two, minor: boolean): boolean {
 	const years = (at: Visit) => ageYears(at.player.birthDate, at.visitDate)
@@ -108,9 +134,13 @@ export function unchangedSince(
 	const two: Two = { visit, last, protocol }
 	if (!isSamePlayer(two, minor)) return () => false
 	const groupIsSame = onceEach((group: Group) => isSameGroup(group, two))
+	// trouble with what is worn speaks against whatever goes into or onto a shoe
+	const troubled = troublesTold(visit).length > 0
 	const partIsSame = onceEach((part: keyof Visit) => same(visit[part], last[part]))
 	return (question) => {
-		const { groups, parts } = restsOn[question.split('.')[0] ?? ''] ?? everything
+		const subject = question.split('.')[0] ?? ''
+		const { groups, parts } = restsOn[subject] ?? everything
+		if (troubled && subject in restsOn && subject !== 'complaint') return false
 		return question !== 'gate' && parts.every(partIsSame) && groups.every(groupIsSame)
 	}
 }

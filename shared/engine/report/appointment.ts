@@ -8,6 +8,7 @@ import { gate } from './appointment/gate.ts'
 import { inShort } from './appointment/in-short.ts'
 import { byRole, owned } from './appointment/pairs.ts'
 import { priorities } from './appointment/priorities.ts'
+import { since } from './appointment/since.ts'
 import { frame, nameOf, playsOf, type Section, speakOf, statusOf } from './base.ts'
 import type { LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
@@ -15,7 +16,7 @@ import { preferredInWords } from './language-told.ts'
 import { Notes } from './notes.ts'
 
 /** In the order in which a clinician reads them. */
-const sections: readonly Section[] = [gate, inShort, priorities, owned, byRole]
+const sections: readonly Section[] = [gate, since, inShort, priorities, owned, byRole]
 
 /** Composes the sheet as data. The same input gives the same document. */
 export function appointmentSheet(input: ReportInput): LwDocument {

@@ -20,6 +20,7 @@ import { pageOneSubject } from './page-one.ts'
 import { planOf } from './plan-of.ts'
 import { loadBlocks } from './player/load.ts'
 import { readerOf } from './reader.ts'
+import { isNote, isOtherNow, sinceTold, staysAndChanges } from './since/note.ts'
 
 const changed: Part = (input, _reader, t) => amended(input, t)
 const play: Part = (input, _reader, t) => loadBlocks(planOf(input), t)
@@ -43,6 +44,29 @@ const parts: readonly Part[] = [
 	signed,
 ]
 
+/** The note of a re-check, as the player's. */
+const partsOf = (input: ReportInput): readonly Part[] =>
+	isNote(input)
+		? [
+				head,
+				held,
+				changed,
+				proposed,
+				sinceTold,
+				staysAndChanges,
+				toDo,
+				play,
+				untilReview,
+				...(isOtherNow(input, 'owned') ? [pairs] : []),
+				...(isOtherNow(input, 'size', 'pair') ? [buy] : []),
+				call,
+				again,
+				...(isOtherNow(input, 'raise', 'insert', 'pair') ? [wearing] : []),
+				shared,
+				(of, _reader, t) => languageLines(of, 'guardian', t),
+				signed,
+			]
+		: parts
 /**
  * What the guardian may read: what a competent minor asked not to be shown (`withheld`) is left
  * out.
@@ -64,7 +88,7 @@ export function guardianSummary(input: ReportInput): LwDocument {
 			[t('subject.guardian'), guardian ? guardianPaperName(guardian) : t('common.notStated')],
 			...rest,
 		],
-		blocks: parts.flatMap((part) => part(input, reader, t)),
+		blocks: partsOf(input).flatMap((part) => part(input, reader, t)),
 		notes: [],
 	}
 }

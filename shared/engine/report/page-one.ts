@@ -17,6 +17,7 @@ import { wearUntil, yourPairs } from './page-one/your-pairs.ts'
 import { planOf } from './plan-of.ts'
 import { loadBlocks } from './player/load.ts'
 import { readerOf } from './reader.ts'
+import { isNote, isOtherNow, sinceTold, staysAndChanges } from './since/note.ts'
 import { waits } from './waits.ts'
 
 /** Often the main treatment. */
@@ -35,11 +36,30 @@ const parts: readonly Part[] = [
 	again,
 	call,
 ]
+/** The note of a re-check: what stays is said once, and only what is another now is said whole. */
+const partsOf = (input: ReportInput): readonly Part[] =>
+	isNote(input)
+		? [
+				head,
+				amendedNote,
+				proposed,
+				held,
+				sinceTold,
+				staysAndChanges,
+				toDo,
+				load,
+				wearUntil,
+				...(isOtherNow(input, 'size', 'pair') ? [shop] : []),
+				...(isOtherNow(input, 'owned') ? [yourPairs] : []),
+				again,
+				call,
+			]
+		: parts
 /** Its blocks, with what its trade words mean at their end. @param notes where sources are listed */
 export function pageOneBlocks(input: ReportInput, t: Speak, notes?: Notes, met?: Set<string>) {
 	const reader = readerOf('player', input)
 	return explainedAtEnd(
-		parts.flatMap((part): Block[] => part(input, reader, t, notes)),
+		partsOf(input).flatMap((part): Block[] => part(input, reader, t, notes)),
 		t,
 		met,
 	)

@@ -20,6 +20,7 @@ import { nextPair, toTry } from './player/next-pair.ts'
 import { pairs } from './player/pairs.ts'
 import { raise } from './player/raise.ts'
 import { work } from './player/work.ts'
+import { isNote, isOtherNow } from './since/note.ts'
 import { waits } from './waits.ts'
 
 /** Earlier visits that could not be read when it was signed. */
@@ -39,6 +40,20 @@ const why: readonly Section[] = [
 	lacking,
 	moreSigns,
 ]
+/** After the note of a re-check only what is another now, or was measured anew. */
+const noteParts = (input: ReportInput): (readonly Section[])[] => [
+	[
+		...(isOtherNow(input, 'raise') ? [raise] : []),
+		...(isOtherNow(input, 'insert') ? [insert] : []),
+		...(isOtherNow(input, 'changes', 'lacing') ? [work] : []),
+	],
+	[
+		...(isOtherNow(input, 'pair') ? [nextPair, toTry, pairs] : []),
+		...(input.visit.since?.measure ? [growing] : []),
+		lacking,
+		moreSigns,
+	],
+]
 /** The page of a held player says what must be done now, and nothing more. */
 const isFull = ({ gate }: SettledPlan): boolean => waits(gate, 'sport')
 /**
@@ -46,7 +61,7 @@ const isFull = ({ gate }: SettledPlan): boolean => waits(gate, 'sport')
  * changed since the version before stands first under the heading of the next page.
  */
 function following(input: ReportInput, notes: Notes, t: Speak): Block[] {
-	const [toWear, reasons] = [how, why].map((sections) =>
+	const [toWear, reasons] = (isNote(input) ? noteParts(input) : [how, why]).map((sections) =>
 		sections.flatMap((section) => section(input, notes, t)),
 	) as [Block[], Block[]]
 	const changed = amended(input, t)

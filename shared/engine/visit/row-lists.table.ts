@@ -38,4 +38,16 @@ export const rowLists: readonly RowList[] = [
  * Groups that cannot be without one of their fields: who takes one out while another types into it
  * takes out nothing, as with an item of a list.
  */
-export const heldTogether: readonly string[] = ['visit.screening.injury', 'visit.screening.achilles', 'visit.screening.boneStress', 'visit.screening.infection', 'visit.screening.limp', 'visit.screening.lisfranc', 'visit.screening.syndesmosis', 'visit.screening.tumour', 'visit.season', 'decisions.heelRaiseMm']
+export const heldTogether: readonly string[] = [
+	'visit.screening.injury',
+	'visit.screening.achilles',
+	'visit.screening.boneStress',
+	'visit.screening.infection',
+	'visit.screening.limp',
+	'visit.screening.lisfranc',
+	'visit.screening.syndesmosis',
+	'visit.screening.tumour',
+	'visit.season',
+	'visit.since',
+	'decisions.heelRaiseMm',
+]

@@ -137,6 +137,48 @@ export const pairRoles = ['match', 'training', 'running', 'everyday'] as const
 export type PairRole = (typeof pairRoles)[number]
 /** What is to be done with a pair that the player owns. */
 export const ownedVerdicts = ['keep', 'modify', 'training-only', 'replace', 'stop-wearing'] as const
+/** What a plan asks to be done first, beside the way to a doctor; 'own' is the clinician's own line. */
+export const toDoKinds = [
+	'clear',
+	'stop-wearing',
+	'mend-first',
+	'raise',
+	'insert',
+	'replace',
+	'modify',
+	'buy',
+	'own',
+] as const
+export type ToDoKind = (typeof toDoKinds)[number]
+/** What became of it. */
+export const doneAnswers = ['done', 'in-part', 'not-done', 'not-wanted'] as const
+/** Why it was not done, as far as it can be counted. */
+export const whyNotDone = [
+	'could-not-get-it',
+	'cost',
+	'did-not-fit',
+	'it-hurt',
+	'no-time',
+	'forgot',
+	'told-otherwise',
+	'other-reason',
+] as const
+/** What goes wrong with what is worn. */
+export const troubles = [
+	'blister',
+	'wound',
+	'new-pain',
+	'numbness',
+	'fell',
+	'too-tight',
+	'heel-slips',
+	'wrong-size',
+	'does-not-fit-boot',
+] as const
+export type Trouble = (typeof troubles)[number]
+/** What can be taken as it was measured before. */
+export const takenGroups = ['play', 'feet', 'ankles', 'posture', 'body'] as const
+export type TakenGroup = (typeof takenGroups)[number]
 /** How much may be bought. */
 export const purchaseMeans = ['one-pair', 'one-at-a-time', 'free'] as const
 export type Condition = keyof Registry

@@ -13,6 +13,7 @@ import { playerSchema } from './recorded/player.ts'
 import { postureSchema } from './recorded/posture.ts'
 import { screeningSchema } from './recorded/screening.ts'
 import { seasonSchema } from './recorded/season.ts'
+import { sinceSchema } from './recorded/since.ts'
 import { purchaseMeans } from './terms.ts'
 
 export type { Outcome } from './recorded/outcomes.ts'
@@ -33,6 +34,8 @@ export {
 	seasonSchema,
 	sessionSchema,
 } from './recorded/season.ts'
+
+export type { Since } from './recorded/since.ts'
 
 export const visitSchema = z.strictObject({
 	format: z.literal('lastwright-visit'),
@@ -58,6 +61,8 @@ export const visitSchema = z.strictObject({
 	means: choice('Pairs that may be bought', purchaseMeans).optional(),
 	/** What brought the player. */
 	complaint: text('What brought the player', 500).optional(),
+	/** Of a re-check: what was asked about the time since the signed visit before. */
+	since: sinceSchema.optional(),
 	/** Of the visit as a whole. */
 	notes: note('Clinical notes', 10000).optional(),
 })

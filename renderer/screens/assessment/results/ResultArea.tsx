@@ -22,6 +22,7 @@ import { StepFindings } from './StepFindings.tsx'
 
 /** The steps that take the whole width show no result beside them. */
 const resultOf: Readonly<Partial<Record<StepName, ComponentType<ResultProps>>>> = {
+	'Since then': PlayResult,
 	Play: PlayResult,
 	Flags: FlagsResult,
 	Feet: FeetResult,

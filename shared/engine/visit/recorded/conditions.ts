@@ -9,6 +9,10 @@ export const conditionSchema = z.strictObject({
 	/** Absent until it is said: the condition then counts nowhere, and keeps the visit from signing. */
 	status: choice('Status', statuses).optional(),
 	painWorst: count('Worst pain', '/10', [0, 10]).optional(),
+	/** Of a re-check: how it is today, and what it cost since the visit before. */
+	painNow: count('Pain now', '/10', [0, 10]).optional(),
+	daysOff: count('Days off sport', 'days', [0, 2000], [0, 120]).optional(),
+	sessionsMissed: count('Sessions missed', 'sessions', [0, 2000], [0, 60]).optional(),
 	note: text('Note', 500).optional(),
 	/** After surgery: which, when, and whether the surgeon has cleared the player for impact. */
 	operation: text('Operation', 120).optional(),

@@ -16,6 +16,7 @@ import { ownedSentences } from './owned.ts'
 import { postureSentences } from './posture.ts'
 import { prescriptionSentences } from './prescription.ts'
 import { raiseSentences } from './raise.ts'
+import { recheckSentences } from './recheck.ts'
 import { rolesSentences } from './roles.ts'
 import { screeningSentences } from './screening.ts'
 import { seasonSentences } from './season.ts'
@@ -39,6 +40,7 @@ export const sentences = {
 	...postureSentences,
 	...prescriptionSentences,
 	...raiseSentences,
+	...recheckSentences,
 	...rolesSentences,
 	...screeningSentences,
 	...seasonSentences,
