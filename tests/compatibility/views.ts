@@ -108,7 +108,10 @@ async function trail(reader: Reader, call: Call, upTo: UpTo): Promise<number> {
 	const leftOut: string[] = []
 	for (let before: number | undefined; ; ) {
 		const answer = await call('audit.page', { limit: 500, ...(before ? { before } : {}) })
-		if (!answer.ok) break
+		if (!answer.ok) {
+			leftOut.push(answer.message)
+			break
+		}
 		rows.push(...answer.value.rows)
 		if (answer.value.leftOut) leftOut.push(answer.value.leftOut)
 		before = answer.value.rows.at(-1)?.seq

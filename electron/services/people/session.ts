@@ -77,6 +77,14 @@ export class Session {
 			...present({ told: person && this.#toldTo(person) }),
 		}
 	}
+	/** A trail that cannot be read is something to look at: the page of the notices says why. */
+	#unseenNotices(): number {
+		try {
+			return this.notices.unseen()
+		} catch {
+			return 1
+		}
+	}
 	#toldTo({ slot, role }: PersonEntry): Told | undefined {
 		const { store } = this.#deps
 		const due = duePassphrases.read(store)
@@ -86,7 +94,7 @@ export class Session {
 			recoveryKeyUnconfirmed: (isOwner && this.paper.isUnconfirmed) || undefined,
 			keyChangeDue: (isOwner && this.#isKeyChangeDue()) || undefined,
 			alarms: (isOwner && store.alarms().length > 0) || undefined,
-			notices: (isOwner && this.notices.unseen()) || undefined,
+			notices: (isOwner && this.#unseenNotices()) || undefined,
 		})
 		return Object.keys(told).length > 0 ? told : undefined
 	}
