@@ -177,7 +177,12 @@ function OfVisit({ visit, rows, setRows }: OfVisitProps) {
 		>
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', alignItems: 'baseline', columnGap: 1.5 }}>
 				<Typography variant="h3">
-					<Link href={`#/players/${playerId}`} color="inherit" underline="hover">
+					<Link
+						href={`#/players/${playerId}`}
+						color="inherit"
+						underline="hover"
+						sx={{ display: 'inline-flex', alignItems: 'center', minHeight: 44 }}
+					>
 						{playerName}
 					</Link>
 				</Typography>
