@@ -189,7 +189,7 @@ export const theme = createTheme({
 				'@media (prefers-color-scheme: dark)': { ':root': { '--lw-focus': '#ffc46b' } },
 				':focus-visible': ring,
 				// what scrolls to the focus leaves room for its ring
-				':is(a, button, input, select, textarea, summary, [tabindex])': {
+				':is(a, button, input, select, textarea, summary, [tabindex], [draggable=true])': {
 					scrollMargin: '8px',
 					scrollMarginTop: 'calc(var(--frame-stays, 0rem) + 8px)',
 				},

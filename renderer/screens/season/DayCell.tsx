@@ -85,7 +85,8 @@ const slotLook = (chosen: boolean, past: boolean): SxProps<Theme> => ({
 	cursor: 'pointer',
 	color: past ? 'text.secondary' : 'text.primary',
 	bgcolor: chosen ? 'action.selected' : 'transparent',
-	scrollMarginTop: '40px',
+	// below the heads of page and table
+	scrollMarginTop: 'calc(var(--frame-stays, 0rem) + 40px)',
 	'&:focus-visible': { outlineOffset: -3 },
 })
 
