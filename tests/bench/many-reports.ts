@@ -8,6 +8,7 @@ import { spawnSync } from 'node:child_process'
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { setTimeout } from 'node:timers/promises'
 import { fileURLToPath } from 'node:url'
 
 interface Line {
@@ -38,10 +39,13 @@ interface Program {
 	command: string
 	args: (out: string) => string[]
 }
+/** What the program before left running has ended by then. */
+const restMs = 1500
 /** @throws Error where it did not write a PDF of each: what is not done is not fast */
-function secondsOf({ name, command, args }: Program, out: string): number {
+async function secondsOf({ name, command, args }: Program, out: string): Promise<number> {
 	rmSync(out, { recursive: true, force: true })
 	mkdirSync(out)
+	await setTimeout(restMs)
 	const begun = performance.now()
 	const { status, stderr, error } = spawnSync(command, args(out), { encoding: 'utf8' })
 	const seconds = (performance.now() - begun) / 1000
@@ -91,10 +95,13 @@ export async function manyReportsBench(): Promise<Line[]> {
 		return false
 	})
 	const out = join(folder, 'out')
-	const times = Array.from({ length: rounds }, () => ({
-		own: secondsOf(own, out),
-		others: there.map((program) => secondsOf(program, out)),
-	}))
+	const times: { own: number; others: number[] }[] = []
+	for (let round = 0; round < rounds; round++) {
+		const seconds = await secondsOf(own, out)
+		const others: number[] = []
+		for (const program of there) others.push(await secondsOf(program, out))
+		times.push({ own: seconds, others })
+	}
 	const lines = there.map(({ name }, which): Line => {
 		const ratios = times
 			.map((round) => round.own / (round.others[which] ?? Number.NaN))
