@@ -26,18 +26,19 @@ import {
 	wayFor,
 } from './recipients.ts'
 
-/** Whether somebody was given something of it, or something of it waits. */
-function isGiven({ outbox }: Pick<OutboxNeeds, 'outbox'>, deps: Deps, visitId: string): boolean {
-	const waits = outbox.items
-		.all()
-		.some(
-			(item) =>
-				item.visitId === visitId &&
-				item.kind !== 'reminder' &&
-				(item.state !== 'closed' || item.sentAt !== undefined),
-		)
-	return waits || deps.store.cardsOf('sending', visitId).some(({ card }) => !isReminder(card))
-}
+/** Visits of which something waits in the outbox, or left from there: looked through once. */
+const visitsInOutbox = ({ outbox }: Pick<OutboxNeeds, 'outbox'>): ReadonlySet<string> =>
+	new Set(
+		outbox.items
+			.all()
+			.filter(
+				({ kind, state, sentAt }) =>
+					kind !== 'reminder' && (state !== 'closed' || sentAt !== undefined),
+			)
+			.map(({ visitId }) => visitId),
+	)
+const isHandedOver = ({ store }: Deps, visitId: string): boolean =>
+	store.cardsOf('sending', visitId).some(({ card }) => !isReminder(card))
 const isReminder = (card: unknown): boolean =>
 	typeof card === 'object' && card !== null && 'documentKind' in card
 
@@ -47,6 +48,7 @@ export function listUnsent(
 	{ from, limit }: InputOf<'outbox.unsent'>,
 ): OutputOf<'outbox.unsent'> {
 	const { players } = memory
+	const inOutbox = visitsInOutbox(memory)
 	const lines = [...players.byId.keys()]
 		.filter((playerId) => !players.mergedAway(playerId))
 		.flatMap((playerId) => visitsOf(players, deps, playerId).map((line) => ({ playerId, line })))
@@ -54,7 +56,8 @@ export function listUnsent(
 			({ line: { card, inError } }) =>
 				!inError &&
 				dayHere(new Date(card.signedAt)) >= from &&
-				!isGiven(memory, deps, card.visitId),
+				!inOutbox.has(card.visitId) &&
+				!isHandedOver(deps, card.visitId),
 		)
 		.sort((left, right) => (left.line.card.signedAt < right.line.card.signedAt ? 1 : -1))
 	return {

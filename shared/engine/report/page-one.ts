@@ -64,13 +64,16 @@ export function pageOneBlocks(input: ReportInput, t: Speak, notes?: Notes, met?:
 		met,
 	)
 }
-/** What stands over it: no more than a page needs that is carried about; born where one is sent. */
+/**
+ * What stands over it: no more than a page needs that is carried about. Born, where one is sent, and
+ * where no further page says it.
+ */
 export function pageOneSubject(input: ReportInput, t: Speak): LwDocument['subject'] {
 	const { visit, clinic } = input
-	const isSent = waits(planOf(input).gate, 'sport')
+	const isBornSaid = waits(planOf(input).gate, 'sport') || isNote(input)
 	return [
 		[t('subject.player'), nameOf(visit)],
-		...(isSent
+		...(isBornSaid
 			? [[t('subject.born'), dateWords(visit.player.birthDate)] satisfies [string, string]]
 			: []),
 		[t('subject.assessed'), dateWords(visit.visitDate)],

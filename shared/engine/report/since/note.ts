@@ -81,10 +81,10 @@ export const staysAndChanges: Part = (input, reader, t): Block[] => {
 	const stays = partsIn(plan.stays.filter(isShown), t)
 	const changed = partsIn(plan.changed.filter(isShown), t)
 	const gone = partsIn(plan.gone.filter(isShown), t)
-	return [
-		heading(t('since.plan')),
+	const said = [
 		...(stays ? [say(t('since.stays', { parts: stays }))] : []),
 		...(changed ? [say(t('since.changes', { parts: changed }))] : []),
 		...(gone ? [say(t('since.gone', { parts: gone }))] : []),
 	]
+	return said.length > 0 ? [heading(t('since.plan')), ...said] : []
 }
