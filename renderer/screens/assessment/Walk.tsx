@@ -51,6 +51,8 @@ const two = {
 	pb: 2,
 	[narrow]: { gridTemplateColumns: 'minmax(0, 1fr)' },
 }
+/** Steps that answer what is proposed. */
+const answers: ReadonlySet<Step['name']> = new Set(['Decide', 'Sign'])
 /** Once the record is signed no step can be gone to. */
 const none: readonly Step[] = []
 export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProps) {
@@ -61,12 +63,12 @@ export function Walk({ playerId, open, protocol, shelf, shelfTrouble }: WalkProp
 	const [said, setSaid] = useState('')
 	const heading = useRef<HTMLHeadingElement>(null)
 	const stepBox = useRef<HTMLDivElement>(null)
-	const { visit, assessment, trouble } = useAssessment(draft.visit, earlier, protocol, shelf)
-	const { player, visitDate } = draft.visit
+	const { player, visitDate, since } = draft.visit
 	const minor = !isAdultOn(player.birthDate, visitDate, openProtocol(protocol))
-	const { since } = draft.visit
 	const steps = useMemo(() => stepsFor(minor, since), [minor, since])
 	const step = stepNamed(draft.step, steps)
+	const given = { typed: draft.visit, earlier, protocol, shelf, answered: answers.has(step.name) }
+	const { visit, assessment, trouble } = useAssessment(given)
 	const clear = useCallback(() => {
 		setFocused('')
 		setSaid('')
