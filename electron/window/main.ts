@@ -9,6 +9,7 @@ import {
 	ipcMain,
 	Menu,
 	nativeTheme,
+	powerMonitor,
 	protocol,
 	type Session,
 	screen,
@@ -21,11 +22,13 @@ import { type App, createApp } from '../app.ts'
 import { builtScreens } from '../loopback/pages.ts'
 import { renderPdf } from '../pdf/render.ts'
 import { chosenBy } from './choosing.ts'
-import { crashPath, reasonWords, stopsTooOften } from './crash.ts'
+import { crashPath, stopsTooOften } from './crash.ts'
+import { closing, leaving, notAnswering, outside, recordsShut, stoppedOften } from './dialogs.ts'
 import { saveAs } from './downloads.ts'
 import { openOutside } from './links.ts'
 import { menuTemplate, nextZoom } from './menu.ts'
 import { Paper } from './paper.ts'
+import { lockWithThePc } from './power.ts'
 import {
 	answerPage,
 	callChannel,
@@ -68,11 +71,7 @@ const note = (text: string) => process.stderr.write(`lastwright: ${text}\n`)
  */
 function fail(error: unknown): void {
 	note(`the shell stopped by a ${error instanceof Error ? error.name : 'fault'}`)
-	dialog.showErrorBox(
-		'Lastwright has to close',
-		'A fault in the program ended it. Your records are safe: every entry is kept as a draft ' +
-			'within a second. Start Lastwright again.',
-	)
+	dialog.showErrorBox(...closing)
 	app.exit(1)
 }
 /** In a window that nobody sees: the dialog of this PC asks which printer, and the pages are gone. */
@@ -119,15 +118,7 @@ function closeDoors(pages: Session): void {
 	})
 }
 async function askOutside(link: string): Promise<boolean> {
-	const words = {
-		type: 'question' as const,
-		message: 'Open this address in your browser?',
-		detail: `${link}\n\nNothing of the records goes with it.`,
-		buttons: ['Stay here', 'Open'],
-		defaultId: 0,
-		cancelId: 0,
-		noLink: true,
-	}
+	const words = outside(link)
 	return (
 		(window ? await dialog.showMessageBox(window, words) : await dialog.showMessageBox(words))
 			.response === 1
@@ -157,33 +148,28 @@ function watch(made: BrowserWindow): void {
 		note(`the screens stopped: ${reason}`)
 		stops.push(Date.now())
 		if (stopsTooOften(stops, Date.now())) {
-			dialog.showErrorBox(
-				'Lastwright has to close',
-				`The screens stopped several times. ${reasonWords(reason)} Your records are safe. ` +
-					'Restart the PC, then start Lastwright again.',
-			)
+			dialog.showErrorBox(...stoppedOften(reason))
 			return app.exit(1)
 		}
 		void made.loadURL(`${startUrl}${crashPath.slice(1)}`)
 	})
 	made.on('unresponsive', () => {
-		void dialog
-			.showMessageBox(made, {
-				type: 'warning',
-				message: 'The screens do not answer',
-				detail:
-					'A large piece of work may still be running. Every entry is kept as a draft within a ' +
-					'second.',
-				buttons: ['Wait', 'Open the screens again'],
-				defaultId: 0,
-				cancelId: 0,
-				noLink: true,
-			})
-			.then(({ response }) => {
-				if (response === 1) void made.loadURL(startUrl)
-			})
+		void dialog.showMessageBox(made, notAnswering).then(({ response }) => {
+			if (response === 1) void made.loadURL(startUrl)
+		})
+	})
+	// the runtime stays by itself where a page asks to, and says nothing
+	made.webContents.on('will-prevent-unload', (event) => {
+		if (dialog.showMessageBoxSync(made, leaving) === 1) event.preventDefault()
 	})
 }
+/** By the page's own keys, so that an entry is kept before it locks. */
+const askToLock = (made: BrowserWindow | undefined): void =>
+	made?.webContents.sendInputEvent({
+		type: 'keyDown',
+		keyCode: 'L',
+		modifiers: ['control', 'shift'],
+	})
 function createWindow(): BrowserWindow {
 	const state = placeOn(
 		readState(stateFile),
@@ -222,12 +208,7 @@ function createWindow(): BrowserWindow {
 			menuTemplate(
 				{
 					go: (room) => void made.loadURL(`${startUrl}#/${room}`),
-					lock: () =>
-						made.webContents.sendInputEvent({
-							type: 'keyDown',
-							keyCode: 'L',
-							modifiers: ['control', 'shift'],
-						}),
+					lock: () => askToLock(made),
 					zoom: (step) => {
 						zoom = nextZoom(zoom, step)
 						made.webContents.setZoomFactor(zoom)
@@ -251,10 +232,7 @@ function openRecords(): App | undefined {
 	try {
 		return createApp({ dataFolder, renderPdf, note })
 	} catch (error) {
-		dialog.showErrorBox(
-			'Lastwright cannot open the records',
-			error instanceof Error ? error.message : 'The data folder could not be opened.',
-		)
+		dialog.showErrorBox(...recordsShut(error))
 		return undefined
 	}
 }
@@ -287,6 +265,11 @@ if (app.requestSingleInstanceLock()) {
 				window ? dialog.showOpenDialog(window, options) : dialog.showOpenDialog(options),
 			)
 		})
+		lockWithThePc(
+			powerMonitor,
+			() => askToLock(window),
+			() => opened.call('session.lock', {}),
+		)
 		window = createWindow()
 	})
 } else {

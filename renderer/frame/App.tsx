@@ -6,6 +6,7 @@ import { Frame } from '../parts/Frame.tsx'
 import { loadLook } from '../parts/look.ts'
 import { Palette } from '../parts/Palette.tsx'
 import { watchTyping } from '../parts/typedHere.ts'
+import { whenIdle } from '../parts/whenIdle.ts'
 import { fetchPlayerScreen, roomOf, standing, waysFor } from '../routes.tsx'
 import { Unlock } from '../screens/unlock/unlock.tsx'
 import { HandOver } from './HandOver.tsx'
@@ -42,7 +43,7 @@ function OpenWorkstation({ status: { demo, person, clinicName, told } }: { statu
 	const { notice, saved } = useSavedNotice(address.split('/')[2])
 	useAfterRestore(person?.role)
 	const isLeaving = useTurnedAway(address, person)
-	useEffect(() => void requestIdleCallback(fetchPlayerScreen, { timeout: fetchWithinMs }), [])
+	useEffect(() => whenIdle(fetchPlayerScreen, fetchWithinMs), [])
 	return (
 		<>
 			<Palette role={person?.role} />
