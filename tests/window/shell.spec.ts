@@ -50,7 +50,7 @@ test.describe('the Electron window', () => {
 			await page.evaluate(() =>
 				Object.keys((globalThis as unknown as { lastwright: object }).lastwright),
 			),
-		).toEqual(['call', 'choose'])
+		).toEqual(['call', 'print', 'choose'])
 	})
 	test('goes nowhere: by address, by a new window, by a frame', async () => {
 		const start = page.url()

@@ -45,9 +45,13 @@ export const openingChecks: Checks = {
 		expect(await page.evaluate(() => Notification.requestPermission())).toBe('denied')
 		const { pages } = (await theWindow()).webContents
 		const names = ['media', 'geolocation', 'notifications', 'clipboard-read', 'midi', 'hid']
-		for (const name of names) expect(pages.permits(name, 'app://lastwright'), name).toBe(false)
-		expect(pages.permits('clipboard-sanitized-write', 'app://lastwright')).toBe(true)
-		expect(pages.permits('clipboard-sanitized-write', 'https://evil.example')).toBe(false)
+		const both = (name: string, origin: string) => [
+			pages.has(name, origin),
+			pages.gets(name, origin),
+		]
+		for (const name of names) expect(both(name, 'app://lastwright'), name).toEqual([false, false])
+		expect(both('clipboard-sanitized-write', 'app://lastwright')).toEqual([true, true])
+		expect(both('clipboard-sanitized-write', 'https://evil.example')).toEqual([false, false])
 	},
 	'runs no script that is not its own file': async () => {
 		const page = await thePage()

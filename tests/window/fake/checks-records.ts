@@ -118,11 +118,12 @@ export const recordsChecks: Checks = {
 	'saves a report under a plain name': async () => {
 		const page = await thePage()
 		const before = heard('download').length
-		await offer(page, '../..\\etc/report.pdf', 'application/pdf')
+		// the name of a device of some systems
+		await offer(page, 'con.pdf', 'application/pdf')
 		await expect.poll(() => heard('download').length, patience).toBe(before + 1)
 		const saved = heard('download').at(-1) as { options: { defaultPath: string } }
 		expect(saved).toMatchObject({ isStopped: false })
-		expect(saved.options.defaultPath).toMatch(/^[^/\\]+\.pdf$/)
+		expect(saved.options.defaultPath).toBe('file con.pdf')
 	},
 	'saves no program': async () => {
 		const page = await thePage()

@@ -112,7 +112,8 @@ export class FakeContents extends EventEmitter implements Used {
 	}
 	async #setPermissions(devtools: CDPSession): Promise<void> {
 		for (const [name, inBrowser] of Object.entries(permissionNames)) {
-			const setting = this.pages.permits(name, shellOrigin) ? 'granted' : 'denied'
+			const isGranted = this.pages.has(name, shellOrigin) && this.pages.gets(name, shellOrigin)
+			const setting = isGranted ? 'granted' : 'denied'
 			const permission = { name: inBrowser }
 			await devtools.send('Browser.setPermission', { permission, setting, origin: browserOrigin })
 		}

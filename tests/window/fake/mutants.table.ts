@@ -60,14 +60,12 @@ export const mutants: readonly Row[] = [
 		from: 'decide(mayHave(permission, details.requestingUrl))',
 		to: 'decide(true)',
 		checks: ['asks for no permission and gets none but to copy'],
-		unseen: 'a permission is asked for only where the check before it lets it be',
 	},
 	{
 		file: main,
 		from: '=> mayHave(permission, origin))',
 		to: '=> permission !== undefined || origin === undefined)',
 		checks: ['asks for no permission and gets none but to copy'],
-		unseen: 'a permission that the check lets be is still asked for, and refused then',
 	},
 	{
 		file: main,
@@ -86,7 +84,6 @@ export const mutants: readonly Row[] = [
 		from: 'defaultPath: file.name',
 		to: 'defaultPath: item.getFilename()',
 		checks: ['saves a report under a plain name'],
-		unseen: 'the browser takes folders out of a name before the shell is told of it',
 	},
 	{
 		file: main,

@@ -54,9 +54,12 @@ export class FakeSession extends EventEmitter implements Used {
 		)
 		return cancel !== true
 	}
-	/** Whether a page has a permission at once, and whether it gets one that it asks for. */
-	permits(name: string, origin: string): boolean {
-		const has = this.#has?.(null, name as 'media', origin, {} as never) ?? true
+	/** Whether a page has a permission without asking. */
+	has(name: string, origin: string): boolean {
+		return this.#has?.(null, name as 'media', origin, {} as never) ?? true
+	}
+	/** Whether a page gets a permission that it asks for. */
+	gets(name: string, origin: string): boolean {
 		let gets = this.#asks === null
 		this.#asks?.(
 			{} as never,
@@ -66,7 +69,7 @@ export class FakeSession extends EventEmitter implements Used {
 			},
 			{ requestingUrl: `${origin}/`, isMainFrame: true } as never,
 		)
-		return has && gets
+		return gets
 	}
 	/** @returns nothing where no handler was set */
 	async answer(url: string, method: string): Promise<Response | undefined> {
