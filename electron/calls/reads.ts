@@ -43,7 +43,10 @@ const reads: Reads = {
 	'outbox.unsent': { does: 'read', objectRef: () => 'unsent' },
 	'recall.list': { does: 'read', objectRef: () => 'recall' },
 	'recall.referrals': { does: 'read', objectRef: () => 'referrals' },
-	'clinicAudit.read': { does: 'read', objectRef: ({ from, to }) => `clinic-audit:${from} ${to}` },
+	'clinicAudit.read': {
+		does: 'read',
+		objectRef: ({ days }) => `clinic-audit${days ? `:${days.from} ${days.to}` : ''}`,
+	},
 	'clinicAudit.print': { does: 'print', objectRef: ({ from, to }) => `clinic-audit:${from} ${to}` },
 	'clinicAudit.export': {
 		does: 'export',

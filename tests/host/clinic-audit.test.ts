@@ -61,7 +61,7 @@ test('a band that is wrong too often says so; the own error is taken over and se
 	// 8.5 mm a year for boys: 3.5 mm are forecast for these 151 days, 1.8 to 5.3 by the band
 	const { app, here } = await clinicOf([4, 4, 4, 4, 4, 4, 8, 8, 8, 8, 8, 8])
 	await leastTen(app)
-	const { document, own, unread } = await app.ask('clinicAudit.read', days)
+	const { document, own, unread } = await app.ask('clinicAudit.read', { days })
 	expect(unread).toBe(0)
 	expect(rowOf(document, 'What was forecast', 'Foot length')).toMatchObject({
 		Missing: '0',
@@ -94,7 +94,7 @@ test('a band that is wrong too often says so; the own error is taken over and se
 		'growth.footLowFactor': 1,
 		'growth.footHighFactor': 2.28,
 	})
-	const after = await app.ask('clinicAudit.read', days)
+	const after = await app.ask('clinicAudit.read', { days })
 	expect(JSON.stringify(after.document)).toContain('this clinic, 12 forecasts, 1 January 2027')
 	expect(after.own).toMatchObject({ isTaken: true, inForce: { low: 1, high: 2.28 } })
 	// the forecast that is made next uses it
@@ -112,7 +112,7 @@ test('a band that is wrong too often says so; the own error is taken over and se
 		why: 'one more',
 		follows: savedAs,
 	})
-	expect((await app.ask('clinicAudit.read', days)).own.isTaken).toBe(true)
+	expect((await app.ask('clinicAudit.read', { days })).own.isTaken).toBe(true)
 	app.close()
 	const again = open(here, '2027-06-20T10:00:00.000Z')
 	await again.ask('session.unlock', { passphrase })
@@ -123,7 +123,7 @@ test('a band that is wrong too often says so; the own error is taken over and se
 })
 test('too few are not shown and not taken; paper and CSV are what was shown; it stands in the trail', async () => {
 	const { app, ids } = await clinicOf([3, 3, 4, 4])
-	const { document, own } = await app.ask('clinicAudit.read', days)
+	const { document, own } = await app.ask('clinicAudit.read', { days })
 	expect(rowOf(document, 'What was forecast', 'Foot length')).toMatchObject({
 		Came: '-',
 		'Inside the band': '-',
@@ -132,7 +132,9 @@ test('too few are not shown and not taken; paper and CSV are what was shown; it 
 	expect(own).toEqual({ least: 22, inForce: { low: 0.5, high: 1.5 }, isTaken: false })
 	const few = await app.refused('clinicAudit.adopt', { ...days, band: { low: 0.5, high: 1.5 } })
 	expect(few.code).toBe('audit.too-few')
-	const turned = await app.refused('clinicAudit.read', { from: days.to, to: days.from })
+	const turned = await app.refused('clinicAudit.read', {
+		days: { from: days.to, to: days.from },
+	})
 	expect(turned.code).toBe('audit.days')
 	const { csv, fileName } = await app.ask('clinicAudit.export', days)
 	expect(fileName).toBe('audit-2027-01-01-2027-12-31.csv')
@@ -149,14 +151,14 @@ test('too few are not shown and not taken; paper and CSV are what was shown; it 
 	const { visits } = await app.ask('players.open', { playerId: ids[0] })
 	for (const { visitId } of visits)
 		await app.ask('visits.markInError', { visitId, reason: 'of another boy' })
-	const size = (await app.ask('clinicAudit.read', days)).document
+	const size = (await app.ask('clinicAudit.read', { days })).document
 	expect(rowOf(size, 'Feet measured again', 'Longer foot').Players).toBe('-')
 	app.close()
 })
 test('others are let through while it counts', async () => {
 	const { app } = await clinicOf([3, 4, 5, 6])
 	const ended: string[] = []
-	const reading = app.call('clinicAudit.read', days).then((answer) => {
+	const reading = app.call('clinicAudit.read', { days }).then((answer) => {
 		ended.push('counts')
 		return answer
 	})

@@ -46,17 +46,25 @@ const frameOf = ({ clinic }: AuditNeeds, deps: Deps) => ({
 })
 const fileName = ({ from, to }: Period, ending: string): string => `audit-${from}-${to}.${ending}`
 
+/** So many years are counted at first: a choice of this program. */
+const yearsAtFirst = 2
+function daysAtFirst({ now }: Pick<Deps, 'now'>): Period {
+	const to = dayHere(now())
+	return { from: addYears(to, -yearsAtFirst), to }
+}
 export async function readAudit(
 	memory: AuditNeeds,
 	deps: Deps,
-	period: InputOf<'clinicAudit.read'>,
+	{ days }: InputOf<'clinicAudit.read'>,
 ): Promise<OutputOf<'clinicAudit.read'>> {
+	const period = days ?? daysAtFirst(deps)
 	const frame = frameOf(memory, deps)
 	const { audit, unread } = await make(memory, deps, period)
 	const [low, high] = errorKeys
 	const { forecasts, least, band } = audit.account.own
 	const { counted } = memory.clinic.protocol
 	return {
+		days: period,
 		document: auditDocument(audit, frame),
 		own: {
 			...(forecasts !== undefined && { forecasts }),

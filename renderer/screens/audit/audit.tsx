@@ -1,17 +1,16 @@
 /** What became of the visits of some days: counts to be read, printed and saved as a table. */
-import { Alert, Box, Button, Stack } from '@mui/material'
+import { Alert, Box, Button, Stack, Typography } from '@mui/material'
 import { useState } from 'react'
-import { addYears } from '../../../shared/engine/plain/days.ts'
 import { call } from '../../host.ts'
 import { Answered } from '../../parts/Answered.tsx'
 import { DateField } from '../../parts/DateField.tsx'
 import { DocumentView } from '../../parts/DocumentView.tsx'
-import { today } from '../../parts/dates.ts'
 import { saveText } from '../../parts/files.ts'
 import { Outcome } from '../../parts/form.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { parseDate } from '../../parts/parseDate.ts'
 import { printPdf } from '../../parts/printPdf.ts'
+import { scrollsX } from '../../parts/scrollsX.ts'
 import { type HostAction, useHost, useHostAction } from '../../query.ts'
 import { duePages } from '../due/pages.ts'
 import { OwnBand } from './OwnBand.tsx'
@@ -20,9 +19,6 @@ interface Days {
 	from: string
 	to: string
 }
-/** The years that are counted at first: a choice of this program. */
-const yearsAtFirst = 2
-
 async function print(days: Days): Promise<string> {
 	const { pdf } = await call('clinicAudit.print', days)
 	const by = await printPdf(pdf.base64, pdf.fileName)
@@ -92,32 +88,41 @@ function DaysForm({ days, count }: { days: Days; count: (days: Days) => void }) 
 		</Box>
 	)
 }
+/** Wider than a page to be read: the tables have many columns. */
+const wide = {
+	...scrollsX,
+	'&& > *': { maxWidth: '68rem' },
+	'& table': { minWidth: '34rem' },
+	'& tbody th': { minWidth: '9rem' },
+} as const
+
 export function AuditScreen() {
-	const [days, setDays] = useState<Days>(() => ({
-		from: addYears(today(), -yearsAtFirst),
-		to: today(),
-	}))
+	const [chosen, choose] = useState<Days>()
 	const action = useHostAction()
-	const audit = useHost('clinicAudit.read', days, { keepLast: true })
+	const audit = useHost('clinicAudit.read', chosen ? { days: chosen } : {}, { keepLast: true })
+	const days = audit.value?.days
 	return (
 		<Page
 			title="What became of it"
 			line="Counts of what was recorded after the visits of some days. They describe; they prove nothing."
-			acts={<Acts days={days} action={action} />}
+			acts={days && <Acts days={days} action={action} />}
 			room={{ label: 'Due', pages: duePages('audit', true) }}
 		>
-			<DaysForm days={days} count={setDays} />
 			<Outcome of={action} />
 			<Answered of={audit} what="the counts">
-				{({ document, own, unread }) => (
+				{({ document, own, unread, days: counted }) => (
 					<Stack spacing={2}>
+						<DaysForm key={`${counted.from} ${counted.to}`} days={counted} count={choose} />
+						{audit.asking && <Typography role="status">Counting.</Typography>}
 						{unread > 0 && (
 							<Alert severity="warning">
 								Visits that cannot be read and are counted nowhere here: {unread}.
 							</Alert>
 						)}
-						<DocumentView document={document} />
-						<OwnBand own={own} days={days} />
+						<Box sx={wide} tabIndex={0} role="region" aria-label="Counts">
+							<DocumentView document={document} />
+						</Box>
+						<OwnBand own={own} days={counted} />
 					</Stack>
 				)}
 			</Answered>

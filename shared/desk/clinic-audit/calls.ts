@@ -25,8 +25,10 @@ export const clinicAuditCalls = {
 	 * Counts that could tell who somebody is are not in it.
 	 */
 	'clinicAudit.read': call(
-		period,
+		/** absent: the last years up to today */
+		z.strictObject({ days: period.optional() }),
 		z.strictObject({
+			days: period,
 			document: z.custom<LwDocument>(),
 			own: ownSchema,
 			/** visits that cannot be read, how many: they are missing in the tables */

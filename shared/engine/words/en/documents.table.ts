@@ -691,7 +691,7 @@ export const sentences = {
 	'audit.period': 'Visits of',
 	'audit.days': '{from} to {to}',
 	'audit.made': 'Made on',
-	'audit.counted': 'Counted',
+	'audit.counted': 'Count',
 	'audit.running': 'What became of it, {from} to {to}',
 	'audit.once': 'Each player once in a row, by the first such visit of these days; what came later counts whenever it came',
 	'audit.footer': 'Counts of {clinic}, made for {clinician} ({registration}). No name and no player stands here.',
