@@ -23,17 +23,17 @@ export interface SectionInWords {
 }
 export const cellWords = (cell: Cell, t: Speak): string =>
 	cell === hidden ? t('audit.hidden') : String(cell)
-const signed = (value: number): string => number(value, 2).replace('-', '\u2212')
+const signed = (value: number): string =>
+	value < 0 ? `\u2212${number(-value, 2)}` : number(value, 2)
 export function spreadWords(spread: Spread | typeof hidden | undefined, t: Speak): string {
 	if (spread === undefined) return ''
 	if (spread === hidden) return t('audit.hidden')
 	const { median, low, high } = spread
 	return t('audit.spread', { median: signed(median), low: signed(low), high: signed(high) })
 }
-const isTaken = (name: string): name is (typeof measuresTaken)[number] =>
-	(measuresTaken as readonly string[]).includes(name)
+const takenOf = (code: string) => measuresTaken.find((each) => each === code) ?? 'none'
 const partWords = (part: string, t: Speak): string =>
-	listed(part.split('+').map((name) => t(`audit.row.part.${isTaken(name) ? name : 'none'}`)))
+	listed(part.split('+').map((name) => t(`audit.row.part.${takenOf(name)}`)))
 function conditionRow(row: string, t: Speak): string {
 	const [condition = '', part] = row.split(within)
 	const name = capital(termWords(condition))
@@ -63,7 +63,7 @@ function labelRow(row: string, t: Speak): string {
 const plainRow = (row: string): string => capital(termWords(row))
 const rowWords: Readonly<Record<TableId, (row: string, t: Speak) => string>> = {
 	condition: conditionRow,
-	measure: (row, t) => t(`audit.row.${isTaken(row) ? row : 'none'}`),
+	measure: (row, t) => t(`audit.row.${takenOf(row)}`),
 	advice: (row, t) => (has(adviceRows, row) ? t(adviceRows[row]) : plainRow(row)),
 	reason: plainRow,
 	referral: (row, t) =>
