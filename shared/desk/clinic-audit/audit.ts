@@ -24,7 +24,7 @@ const counting: readonly ((course: Course, asking: Asking) => Mark[])[] = [
 export const marksOf = (course: Course, asking: Asking): Mark[] =>
 	counting.flatMap((marks) => marks(course, asking))
 /** How the forecasts did. */
-export interface Account {
+interface Account {
 	held: readonly Held[]
 	own: OwnError
 	thirds: readonly Third[]
@@ -36,7 +36,7 @@ export interface Audit extends Period {
 	account: Account
 }
 const kinds = Object.keys(forecasts) as ForecastKind[]
-export function accountOf(tally: Tally, tables: AuditTables, protocol: Protocol): Account {
+function accountOf(tally: Tally, tables: AuditTables, protocol: Protocol): Account {
 	const least = protocol.value('audit.leastCell')
 	const shownOf = (row: string) => tables.forecast.find((each) => each.row === row)?.cells ?? {}
 	const foot = tally.counted('forecast', 'foot-length')

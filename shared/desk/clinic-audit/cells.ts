@@ -42,8 +42,8 @@ function narrowBy(bounds: Bounds, [whole, parts]: Sum): boolean {
 	}
 	return told
 }
-/** @internal All that can be told of each cell from those that show. */
-export function toldOf(counts: Counts, sums: readonly Sum[], hidden: ReadonlySet<string>): Bounds {
+/** All that can be told of each cell from those that show. */
+function toldOf(counts: Counts, sums: readonly Sum[], hidden: ReadonlySet<string>): Bounds {
 	const bounds = atFirst(counts, hidden)
 	while (sums.some((sum) => narrowBy(bounds, sum))) {
 		// until nothing more is told: each turn narrows a whole number

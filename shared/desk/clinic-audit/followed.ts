@@ -9,9 +9,9 @@ import { within } from './tally.ts'
 type Told = NonNullable<Visit['conditions']>
 /** What was done for a player at a visit, as it was settled. */
 export const measuresTaken = ['insert', 'raise', 'pair'] as const
-export type Taken = (typeof measuresTaken)[number]
+type Taken = (typeof measuresTaken)[number]
 
-export function takenAt({ plan }: Seen): Taken[] {
+function takenAt({ plan }: Seen): Taken[] {
 	const is: Record<Taken, boolean> = {
 		insert: plan.insert.left.state === 'proposed' || plan.insert.right.state === 'proposed',
 		raise: plan.raise.pairs.some(({ left, right }) => left.addMm > 0 || right.addMm > 0),

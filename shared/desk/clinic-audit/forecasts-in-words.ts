@@ -36,7 +36,7 @@ function shareWords({ kind, came, inside }: Held, claimed: number, t: Speak): st
 	]
 }
 /** The band in force, and beside it what the clinic's own forecasts say. */
-export function errorWords(
+function errorWords(
 	{ account: { own } }: Pick<Audit, 'account'>,
 	protocol: Protocol,
 	t: Speak,

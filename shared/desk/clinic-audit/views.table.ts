@@ -5,7 +5,7 @@ import type { TableId } from './seen.ts'
 
 type Key = keyof typeof documentSentences
 type Tail<Head extends string> = Extract<Key, `${Head}${string}`> extends `${Head}${infer Name}` ? Name : never
-export type ColumnName = Tail<'audit.col.'>
+type ColumnName = Tail<'audit.col.'>
 /** A column: the cell or the values that it shows, and its head. */
 export type Column =
 	| { cell: string; name: ColumnName }

@@ -39,7 +39,7 @@ const countedSchema = z.strictObject({
 	from: z.iso.date(),
 	to: z.iso.date(),
 })
-export type CountedFrom = z.infer<typeof countedSchema>
+type CountedFrom = z.infer<typeof countedSchema>
 /** A clinic's protocol: identity and the values it set differently from the shipped table. */
 export const protocolSchema = z.strictObject({
 	format: z.literal('lastwright-protocol'),
