@@ -14,6 +14,7 @@ import { backupCalls } from './services/backups/calls.ts'
 import { watchRoom } from './services/backups/watch.ts'
 import { clinicCalls, type LookOfPc } from './services/clinic/calls.ts'
 import { SettingsFile } from './services/clinic/settings-file.ts'
+import { clinicAuditCalls } from './services/clinic-audit/calls.ts'
 import { outboxCalls } from './services/outbox/calls.ts'
 import { Post } from './services/outbox/post.ts'
 import { outreachCalls } from './services/outreach/calls.ts'
@@ -95,6 +96,7 @@ export function createApp(options: AppOptions): App {
 		...outreachCalls(memory, deps),
 		...outboxCalls(memory, deps, post),
 		...recallCalls(memory, deps),
+		...clinicAuditCalls(memory, deps),
 		...consentCalls(memory, deps),
 		...backupCalls(memory, deps, { session, post }),
 	}

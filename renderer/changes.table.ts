@@ -30,7 +30,7 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'audit.settle': ['audit.alarms', 'session.status'],
 	'recordSettings.save': ['recordSettings.get', 'retention.due'],
 	'clinic.save': ['clinic.get', 'session.status'],
-	'protocol.save': ['protocol.get', 'protocol.versions'],
+	'protocol.save': ['protocol.get', 'protocol.versions', 'clinicAudit.read', 'clinicAudit.forecast'],
 	'players.save': ['players.open', 'players.search'],
 	'players.merge': ofOutreach,
 	'players.unmerge': ofOutreach,
@@ -86,6 +86,8 @@ export const makesOld: Readonly<Partial<Record<CallName, readonly CallName[]>>> 
 	'recall.answer': ofRecall,
 	'recall.followUp': ofRecall,
 	'recall.remind': ofOutbox,
+	'clinicAudit.adopt': ['clinicAudit.read', 'clinicAudit.forecast', 'protocol.get', 'protocol.versions'],
+	'clinicAudit.setBack': ['clinicAudit.read', 'clinicAudit.forecast', 'protocol.get', 'protocol.versions'],
 	'mail.save': ['mail.get', 'outbox.list'],
 	'breaches.step': ['breaches.list', 'outbox.list'],
 }

@@ -25,6 +25,7 @@ const Shelf = later(() => import('./screens/shelf/shelf.tsx'), 'ShelfScreen')
 const Season = later(() => import('./screens/season/season.tsx'), 'SeasonScreen')
 const Outbox = later(() => import('./screens/outbox/outbox.tsx'), 'OutboxScreen')
 const Due = later(() => import('./screens/due/due.tsx'), 'DueScreen')
+const Audit = later(() => import('./screens/audit/audit.tsx'), 'AuditScreen')
 const Outreach = later(() => import('./screens/outreach/outreach.tsx'), 'Outreach')
 const Squad = later(() => import('./screens/squad/squad.tsx'), 'SquadScreen')
 const ImportPlayers = later(() => import('./screens/squad/ImportPlayers.tsx'), 'ImportPlayers')
@@ -44,7 +45,7 @@ export interface Surroundings {
 	notice: SavedNotice | undefined
 	saved: (notice: SavedNotice) => void
 }
-type Who = 'everyone' | 'those who assess' | 'those who run the desk'
+type Who = 'everyone' | 'those who assess' | 'those who run the desk' | 'those who lead'
 export interface Page {
 	path: string
 	/** who finds it in the head; the host refuses the others by the contract's own table */
@@ -169,6 +170,11 @@ export const pages: readonly Page[] = [
 		opening: 'what is due',
 		show: ({ page }, { person }) => <Due page={page} role={person?.role} />,
 	}),
+	page('/audit', {
+		who: 'those who lead',
+		opening: 'what became of visits',
+		show: () => <Audit />,
+	}),
 	page('/squad/:squadId?/:station?/:playerId?', {
 		who: 'everyone',
 		menu: 'Squad day',
@@ -220,6 +226,7 @@ const isFor: Record<Who, (role: PersonRole) => boolean> = {
 	everyone: () => true,
 	'those who assess': (role) => role !== 'reception',
 	'those who run the desk': (role) => role !== 'student',
+	'those who lead': (role) => may(role).lead,
 }
 /** The room that an address leads to: its first part; the start is the list of players. */
 export const roomOf = (address: string): string => address.split('/')[1] || 'players'

@@ -1,6 +1,7 @@
 /** Every call a screen can make of the host: name, input, output, and who may. */
 import type { z } from 'zod'
 import { backupCalls } from './desk/backups/calls.ts'
+import { clinicAuditCalls } from './desk/clinic-audit/calls.ts'
 import { outboxCalls } from './desk/outbox/calls.ts'
 import { outreachCalls } from './desk/outreach/calls.ts'
 import { peopleCalls } from './desk/people/calls.ts'
@@ -43,6 +44,7 @@ export const contract = {
 	...outreachCalls,
 	...outboxCalls,
 	...recallCalls,
+	...clinicAuditCalls,
 } as const
 export type Contract = typeof contract
 export type CallName = keyof Contract

@@ -43,6 +43,16 @@ const reads: Reads = {
 	'outbox.unsent': { does: 'read', objectRef: () => 'unsent' },
 	'recall.list': { does: 'read', objectRef: () => 'recall' },
 	'recall.referrals': { does: 'read', objectRef: () => 'referrals' },
+	'clinicAudit.read': {
+		does: 'read',
+		objectRef: ({ days }) => `clinic-audit${days ? `:${days.from} ${days.to}` : ''}`,
+	},
+	'clinicAudit.print': { does: 'print', objectRef: ({ from, to }) => `clinic-audit:${from} ${to}` },
+	'clinicAudit.export': {
+		does: 'export',
+		objectRef: ({ from, to }) => `clinic-audit:${from} ${to}`,
+	},
+	'clinicAudit.forecast': { does: 'read', objectRef: () => 'clinic-audit' },
 	'outreach.list': { does: 'read', objectRef: () => 'outreach' },
 	'consents.list': { does: 'read', player: ofPlayer, objectRef: () => 'consents' },
 	'audit.page': { does: 'read', objectRef: () => 'audit' },

@@ -41,6 +41,7 @@ export const forms: Readonly<Record<string, string>> = {
 	'breach 1': 'e4f263d27b32015d',
 	'mail 1': '8a19e5c0dc467e04',
 	'protocol 1': '1afcc9d10d56f6d5',
+	'protocol 2': '5d695d9ab3cc58c4',
 	'sending-note 1': 'd917e459360a1db1',
 	'trail 1': 'eaec0b3d89a14a14',
 	'installation 1': '323847f56f5c48de',

@@ -207,5 +207,11 @@ export const everyCall: Record<CallName, Row> = {
 	'recall.answer': yes(({ due }) => ({ playerId: due.playerId, items: [{ kind: due.items[0].kind, from: due.items[0].from, on: due.items[0].on, ...(due.items[0].pair && { pair: due.items[0].pair }) }], answer: { what: 'booked', on: '2027-02-01' } })),
 	'recall.referrals': yes(),
 	'recall.followUp': may(({ playerId, visitId }) => ({ playerId, visitIds: [visitId], entry: { what: 'try', says: 'rang, no answer' } })),
+	'clinicAudit.read': yes(() => ({ days: { from: '2026-01-01', to: '2027-12-31' } })),
+	'clinicAudit.print': yes(() => ({ from: '2026-01-01', to: '2027-12-31' })),
+	'clinicAudit.export': yes(() => ({ from: '2026-01-01', to: '2027-12-31' })),
+	'clinicAudit.adopt': may(() => ({ from: '2026-01-01', to: '2027-12-31', band: { low: 0.5, high: 1.5 } })),
+	'clinicAudit.setBack': may(),
+	'clinicAudit.forecast': yes(),
 	'recall.remind': yes(({ playerId }) => ({ playerIds: [playerId], way: 'letter' })),
 }

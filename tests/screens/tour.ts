@@ -64,6 +64,10 @@ const visitPage = async (page: Page) => {
 		.press('Enter')
 	await expect(page.getByRole('heading', { name: /^Visit of/ })).toBeVisible()
 }
+const audited = async (page: Page) => {
+	await expect(page.getByRole('heading', { name: 'Forecasts held to account' })).toBeVisible()
+	await still(page)
+}
 const dueAnswering = async (page: Page) => {
 	await page
 		.getByRole('button', { name: /^Answer for/ })
@@ -188,6 +192,7 @@ export async function tour(page: Page): Promise<Stop[]> {
 		at('due', '#/due'),
 		at('due answering', '#/due', dueAnswering),
 		at('due referrals', '#/due/referrals', dueReferral),
+		at('audit', '#/audit', audited),
 		at('outreach', '#/outreach'),
 		at('squad', '#/squad'),
 		...(squads ? [at('squad board', `#/squad/${squads.squadId}`)] : []),

@@ -33,6 +33,8 @@ const playersSchema = z.strictObject({
 		}),
 	),
 })
+/** More players, each seen twice: what the audit of the clinic counts. */
+const seenAgainSchema = playersSchema.pick({ players: true })
 export type PlayerTold = z.infer<typeof playersSchema>['players'][number]
 
 const stepSchema = z.strictObject({
@@ -139,8 +141,11 @@ export const otherPassphrases = (): string =>
 /** @param today ISO date on which it is told; the screening day is on it */
 export function readScenario(today: string): Scenario {
 	const days = daysBetween(toldOn, weekOf(today))
+	const told = playersSchema.parse(later(readAsset('demo.json'), days))
+	const seenAgain = seenAgainSchema.parse(later(readAsset('seen-again.json'), days))
 	return {
-		...playersSchema.parse(later(readAsset('demo.json'), days)),
+		...told,
+		players: [...told.players, ...seenAgain.players],
 		today,
 		rooms: roomsSchema.parse(later(readAsset('rooms.json'), days)),
 		shelf: shelfSchema.parse(readAsset('shelf.json')),

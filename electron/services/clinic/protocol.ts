@@ -33,9 +33,18 @@ export const protocolVersions = ({
 	versions: clinic.protocolVersions.toReversed(),
 })
 
+/** Values of a version, and how those that were counted in this clinic were. */
+type Values = Pick<InputOf<'protocol.save'>, 'values' | 'fpiScheme'> & Pick<ProtocolFile, 'counted'>
+/** A value that was counted stays so until another is typed. */
+const countedStill = (
+	{ counted = {}, values: before = {} }: ProtocolFile,
+	values: Values['values'],
+): NonNullable<ProtocolFile['counted']> =>
+	Object.fromEntries(Object.entries(counted).filter(([key]) => before[key] === values[key]))
+
 function fileOf(
 	clinic: ClinicMemory,
-	{ values, fpiScheme }: Pick<InputOf<'protocol.save'>, 'values' | 'fpiScheme'>,
+	{ values, fpiScheme, counted = countedStill(clinic.protocol, values) }: Values,
 ): ProtocolFile {
 	const problems = protocolProblems(values)
 	if (problems.length > 0)
@@ -51,6 +60,8 @@ function fileOf(
 			([key, value]) => shipped.value(key as Parameters<Protocol['value']>[0]) !== value,
 		),
 	)
+	// a value set back to the shipped one was counted by nobody
+	const ownCounted = Object.fromEntries(Object.entries(counted).filter(([key]) => key in own))
 	return present({
 		format: 'lastwright-protocol' as const,
 		version: 1 as const,
@@ -58,6 +69,7 @@ function fileOf(
 		revision: (clinic.protocolVersions.at(-1)?.file.revision ?? 0) + 1,
 		fpiScheme,
 		values: Object.keys(own).length > 0 ? own : undefined,
+		counted: Object.keys(ownCounted).length > 0 ? ownCounted : undefined,
 	})
 }
 /**
@@ -67,7 +79,7 @@ function fileOf(
 export function saveProtocol(
 	{ clinic, people }: Pick<Memory, 'clinic' | 'people'>,
 	deps: Deps,
-	input: InputOf<'protocol.save'>,
+	input: InputOf<'protocol.save'> & Pick<ProtocolFile, 'counted'>,
 ): OutputOf<'protocol.save'> {
 	if (input.follows !== clinic.recordIds.protocol)
 		throw new Refusal(

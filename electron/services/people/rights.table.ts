@@ -71,6 +71,11 @@ export const powers = {
 	'answer-recall': { area: 'Due', does: 'Answer for who is due, and prepare reminders' },
 	referrals: { area: 'Due', does: 'Read the referrals that nobody has heard from' },
 	'follow-up': { area: 'Due', does: 'Write what came of a referral' },
+	'clinic-audit': {
+		area: 'Due',
+		does: 'Count, print and export what became of visits, and take the own error of a forecast into the protocol',
+	},
+	'forecast-account': { area: 'Due', does: 'Read whether forecasts were wrong too often' },
 	outbox: {
 		area: 'Outbox',
 		does: 'Prepare, check, release and send documents, keep addresses, see the mail settings',
@@ -274,4 +279,10 @@ export const powerOf = {
 	'recall.remind': 'answer-recall',
 	'recall.referrals': 'referrals',
 	'recall.followUp': 'follow-up',
+	'clinicAudit.read': 'clinic-audit',
+	'clinicAudit.print': 'clinic-audit',
+	'clinicAudit.export': 'clinic-audit',
+	'clinicAudit.adopt': 'clinic-audit',
+	'clinicAudit.setBack': 'clinic-audit',
+	'clinicAudit.forecast': 'forecast-account',
 } as const satisfies Record<CallName, PowerName>

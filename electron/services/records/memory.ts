@@ -5,6 +5,7 @@
  */
 import { HoldsMemory, RestoredMemory } from '../backups/memory.ts'
 import { ClinicMemory } from '../clinic/memory.ts'
+import { ClinicAuditMemory } from '../clinic-audit/memory.ts'
 import { OutboxMemory } from '../outbox/memory.ts'
 import { OutreachMemory } from '../outreach/memory.ts'
 import { PeopleMemory } from '../people/memory.ts'
@@ -27,6 +28,7 @@ export class Memory {
 	readonly outbox = new OutboxMemory()
 	readonly outreach = new OutreachMemory()
 	readonly recall = new RecallMemory()
+	readonly clinicAudit = new ClinicAuditMemory()
 	/** records that cannot be read, or not wholly */
 	readonly unread = new Unread()
 	readonly #warnings = new Set<string>()
@@ -54,6 +56,7 @@ export class Memory {
 		this.outbox.clear()
 		this.outreach.clear()
 		this.recall.clear()
+		this.clinicAudit.clear()
 		this.unread.clear()
 		this.#warnings.clear()
 	}

@@ -74,6 +74,7 @@ export function forget(memory: Memory, records: ReadonlySet<string>): void {
 		memory.outbox,
 		memory.outreach,
 		memory.recall,
+		memory.clinicAudit,
 		memory.unread,
 	])
 		room.forget(records)

@@ -3,6 +3,7 @@ import { Page } from '../../parts/Page.tsx'
 import { PrintButton } from '../../parts/Print.tsx'
 import { may, type PersonRole } from '../../parts/roles.ts'
 import { List } from './List.tsx'
+import { duePages } from './pages.ts'
 import { Referrals } from './Referrals.tsx'
 
 interface DueProps {
@@ -10,7 +11,7 @@ interface DueProps {
 	role: PersonRole
 }
 export function DueScreen({ page = 'players', role }: DueProps) {
-	const { treat } = may(role)
+	const { treat, lead } = may(role)
 	const isReferrals = page === 'referrals' && treat
 	return (
 		<Page
@@ -24,10 +25,7 @@ export function DueScreen({ page = 'players', role }: DueProps) {
 			{...(treat && {
 				room: {
 					label: 'Due',
-					pages: [
-						{ to: '#/due', title: 'Players', here: !isReferrals },
-						{ to: '#/due/referrals', title: 'Referrals not heard from', here: isReferrals },
-					],
+					pages: duePages(isReferrals ? 'referrals' : 'players', lead),
 				},
 			})}
 		>

@@ -1,5 +1,9 @@
 /** Why the host refuses a call: what screens and tests go by. The words come last, and only for the person. */
 export const refusalCodes = [
+	'audit.days',
+	'audit.not-taken',
+	'audit.other-figures',
+	'audit.too-few',
 	'backups.already-on-hold',
 	'backups.backup-refused',
 	'backups.being-sent',

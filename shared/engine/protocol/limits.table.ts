@@ -42,6 +42,7 @@ export const unitLimits: Readonly<Record<string, Limits>> = {
 	questions: [3, 40],
 	letters: [1, 6],
 	players: [1, 100],
+	forecasts: [10, 10_000],
 	periods: [0, 60],
 	matches: [0, 14],
 	hip: [0, 20],
@@ -61,6 +62,11 @@ export const unitLimits: Readonly<Record<string, Limits>> = {
 export const rowLimits: Readonly<Record<string, Limits>> = {
 	// what is published for adults is for 18 and over: lower would hold a minor to it
 	'player.adultFromYears': [18, 120],
+	// what is shown of fewer players could tell who they are
+	'audit.leastCell': [5, 100],
+	'audit.bandPercent': [50, 99],
+	'audit.chancePercent': [0.1, 20],
+	'audit.surePercent': [50, 99.9],
 	'sizing.equalMm': [0.001, 10],
 	'sizing.halfSizeMm': [1, 20],
 	'sizing.readingSemMm': [0.05, 20],

@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import { boundedRecord } from '../plain/bounded.ts'
 import { digestOf } from '../plain/canonical.ts'
+import { dayInWords } from '../plain/days.ts'
 import type { Basis } from './basis.ts'
 import { protocolProblems } from './check.ts'
 import { holdRows } from './holds.table.ts'
@@ -32,6 +33,13 @@ const ownValues = boundedRecord(80, z.number(), 1000)
 		refuseLimits(values, context)
 	})
 	.transform(withCurrentKeys)
+/** How a value was counted from the clinic's own records: so many forecasts, of visits of these days. */
+const countedSchema = z.strictObject({
+	forecasts: z.int().min(1),
+	from: z.iso.date(),
+	to: z.iso.date(),
+})
+type CountedFrom = z.infer<typeof countedSchema>
 /** A clinic's protocol: identity and the values it set differently from the shipped table. */
 export const protocolSchema = z.strictObject({
 	format: z.literal('lastwright-protocol'),
@@ -40,6 +48,8 @@ export const protocolSchema = z.strictObject({
 	revision: z.int().min(1),
 	fpiScheme: z.enum(['raw', 'trial']).optional(),
 	values: ownValues.optional(),
+	/** By the key of a value that was counted in this clinic, and not typed. */
+	counted: boundedRecord(80, countedSchema, 20).optional(),
 })
 export type ProtocolFile = z.infer<typeof protocolSchema>
 export const shippedProtocol: ProtocolFile = {
@@ -68,6 +78,11 @@ export interface Protocol {
 	basis(rule: string, key: ThresholdKey): Basis
 	row(key: ThresholdKey): ThresholdRow
 }
+function ownSource(counted: CountedFrom | undefined): string {
+	if (!counted) return 'set by the clinic'
+	const { forecasts, from, to } = counted
+	return `this clinic, ${forecasts} forecasts, ${dayInWords(from)} to ${dayInWords(to)}`
+}
 /** Opens a protocol file over the shipped rows. @throws RangeError naming a key that no row has. */
 export function openProtocol(file: ProtocolFile = shippedProtocol): Protocol {
 	const set = file.values ?? {}
@@ -86,7 +101,7 @@ export function openProtocol(file: ProtocolFile = shippedProtocol): Protocol {
 			key,
 			...shipped,
 			value: changed,
-			source: `set by the clinic (shipped: ${value} ${unit}, ${source})`,
+			source: `${ownSource(file.counted?.[key])} (shipped: ${value} ${unit}, ${source})`,
 			strength: 'clinic',
 		}
 	}

@@ -1,5 +1,6 @@
 /** Every threshold the clinic may set, one file per room. Keys are 'room.name'. */
 import { ankleRows } from './rows/ankle.table.ts'
+import { auditRows } from './rows/audit.table.ts'
 import { conditionRows } from './rows/conditions.ts'
 import { footwearRows } from './rows/footwear.table.ts'
 import { growthRows } from './rows/growth.table.ts'
@@ -28,5 +29,6 @@ export const rows = {
 	...seasonRows,
 	...prescriptionRows,
 	...squadRows,
+	...auditRows,
 	...conditionRows,
 }

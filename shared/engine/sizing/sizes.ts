@@ -222,3 +222,8 @@ export function otherEuLine(lengthMm: number): string {
 	const formula = sizeFormula(scales.euLonger, lengthMm)
 	return `By the other formula in print, ${bothWays(formula)}, label ${euLongerOf(lengthMm).label}`
 }
+/** The foot length, mm, whose exact size in a system is this one. */
+export function lengthOfSize(system: System, size: number): number {
+	const { rise, run, sixtieths } = scales[systems[system].scale]
+	return ((size - sixtieths / 60) * run) / rise
+}

@@ -1,8 +1,9 @@
 /** The answer of growth: the stage with its error, rates between visits, and the next measuring. */
-import { Box, Typography } from '@mui/material'
+import { Alert, Box, Typography } from '@mui/material'
 import { capital } from '../../../../shared/engine/words/words.ts'
 import { clinicProtocol } from '../../../parts/clinicProtocol.ts'
 import { dayInWords } from '../../../parts/dates.ts'
+import { useHost } from '../../../query.ts'
 import { nameOfPair } from '../decide/proposedFields.ts'
 import { rateLines, reviewLines, stageLines, stageWords, withoutScale } from './growthFacts.ts'
 import { ageStrip, shareStrip } from './growthStrips.ts'
@@ -12,6 +13,7 @@ import type { ResultProps } from './resultProps.ts'
 
 export function GrowthResult({ assessment, visit, earlier, draft }: ResultProps) {
 	const { growth } = assessment
+	const account = useHost('clinicAudit.forecast', {}, { when: growth?.footForecast !== undefined })
 	if (!growth) return <Waiting>Growth is looked at until 18 years.</Waiting>
 	const strips = [ageStrip(growth, visit, clinicProtocol), shareStrip(growth, clinicProtocol)]
 	const drawn = strips.filter((strip) => strip !== undefined)
@@ -44,6 +46,11 @@ export function GrowthResult({ assessment, visit, earlier, draft }: ResultProps)
 					))}
 				</Box>
 			)}
+			{account.value?.says.map((says) => (
+				<Alert key={says} severity="warning">
+					{says}
+				</Alert>
+			))}
 			{drawn.length > 0 && (
 				<Quiet>
 					Estimates, not measurements of maturity, and not for choosing or leaving out a player.

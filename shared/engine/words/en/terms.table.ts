@@ -89,6 +89,7 @@ export const ruleWords: Record<string, string> = {
 }
 /** The rooms of the protocol, as the settings head them. */
 export const roomNames: Record<string, string> = {
+	audit: 'Audit of the clinic',
 	player: 'Player',
 	sizing: 'Sizing',
 	ankle: 'Ankle',
