@@ -42,6 +42,7 @@ export const unitLimits: Readonly<Record<string, Limits>> = {
 	questions: [3, 40],
 	letters: [1, 6],
 	players: [1, 100],
+	sessions: [1, 20],
 	periods: [0, 60],
 	matches: [0, 14],
 	hip: [0, 20],
