@@ -36,8 +36,9 @@ function seen(onFoot: OnFoot, more: Partial<Visit> = {}, pair: Partial<Pair> = {
 	const codes = (owned.params.said as { code: string }[]).map(({ code }) => code)
 	return { assessment, owned, fit, codes, gate }
 }
-const good = { roomMm: 8, width: 'good', heel: 'holds', pressure: ['none'] } as const
-const both = (foot: NonNullable<OnFoot['left']>, more: Partial<OnFoot> = {}): OnFoot => ({
+type Foot = NonNullable<OnFoot['left']>
+const good: Foot = { roomMm: 8, width: 'good', heel: 'holds', pressure: ['none'] }
+const both = (foot: Foot, more: Partial<OnFoot> = {}): OnFoot => ({
 	role: 'match',
 	left: foot,
 	right: foot,
@@ -81,8 +82,8 @@ describe('a pair on the foot', () => {
 			'onfoot.bends-behind',
 		],
 		['no room left', { roomMm: 0 }, 'stop-wearing', 'take-back', 'owned.touches'],
-	] as const)('%s', (_name, foot, verdict, fit, code) => {
-		const found = seen(both({ ...good, ...foot } as NonNullable<OnFoot['left']>))
+	] as [string, Foot, OwnedVerdict, string, string][])('%s', (_name, foot, verdict, fit, code) => {
+		const found = seen(both({ ...good, ...foot }))
 		expect([found.owned.verdict, found.fit]).toEqual([verdict, fit])
 		expect(found.codes).toContain(code)
 	})
