@@ -1,10 +1,9 @@
 /** A pair on the foot: what was measured of the shoe, what is seen on each foot, how it feels. */
 import { Box, TextField, Typography } from '@mui/material'
-import { fitOfPair } from '../../../shared/engine/onfoot/fit.ts'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
 import { type Model, offsetOf } from '../../../shared/engine/visit/shelf.ts'
 import { bothSides } from '../../../shared/engine/visit/sides.ts'
-import { type Pair, type Visit, visitSchema } from '../../../shared/engine/visit/visit.ts'
+import { type Pair, visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
 import { DenseField, DenseGrid, Labelled } from '../../parts/DenseField.tsx'
 import { readPath, withValue } from '../../parts/draft-path.ts'
@@ -12,10 +11,9 @@ import { FieldRow, RowColumns } from '../../parts/MeasureField.tsx'
 import { SeveralOf } from '../../parts/measure/Toggles.tsx'
 import { useHost } from '../../query.ts'
 import { chosenNow } from './alone.ts'
-import { fitWords } from './fitWords.ts'
-import type { DraftProps, StepProps } from './stepProps.ts'
+import type { DraftProps } from './stepProps.ts'
 
-interface OnFootProps extends DraftProps, Partial<Pick<StepProps, 'assessment'>> {
+interface OnFootProps extends DraftProps {
 	index: number
 }
 /** Of the shoe itself and of the player's word, in the order in which it is gone through. */
@@ -32,12 +30,11 @@ const hints: Readonly<Record<string, string>> = {
 	roomMm: 'Standing, on the liner or by gauge: a thumb does not measure',
 	bends: 'Up on the toes',
 }
-export function PairOnFoot({ index, draft, change, assessment }: OnFootProps) {
+export function PairOnFoot({ index, draft, change }: OnFootProps) {
 	const base = `footwear.${index}.onFoot`
 	const props = { draft, change }
 	return (
 		<Box sx={{ display: 'grid', gap: 1, pt: 0.5 }}>
-			<Verdict index={index} visit={draft.visit} assessment={assessment} />
 			<DenseGrid columnRem={11}>
 				<ModelOfShelf index={index} {...props} />
 				{ofShoe.map((field) => (
@@ -70,24 +67,6 @@ export function PairOnFoot({ index, draft, change, assessment }: OnFootProps) {
 				))}
 			</DenseGrid>
 		</Box>
-	)
-}
-/** What becomes of a pair that was got for the prescription, as it stands. */
-function Verdict({
-	index,
-	visit,
-	assessment,
-}: Pick<OnFootProps, 'index' | 'assessment'> & { visit: Visit }) {
-	const pair = visit.footwear?.[index]
-	const owned = assessment?.prescription.owned.find(({ id }) => id === pair?.id)
-	const fit =
-		pair && owned && assessment
-			? fitOfPair(pair, visit, owned.verdict, assessment.prescription.gate)
-			: undefined
-	return (
-		<Typography role="status" sx={{ fontWeight: 600, '&:empty': { display: 'none' } }}>
-			{fit && fitWords[fit]}
-		</Typography>
 	)
 }
 /** What a model brings to the pair where nothing stands there yet. */

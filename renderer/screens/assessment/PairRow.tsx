@@ -10,6 +10,7 @@ import { dayInWords } from '../../parts/dates.ts'
 import { readPath, withValue } from '../../parts/draft-path.ts'
 import { SeveralOf } from '../../parts/measure/Toggles.tsx'
 import { unitShown } from '../../parts/units.ts'
+import { fitShown } from './fitWords.ts'
 import { ownedInShort } from './ownedInShort.ts'
 import { PairOnFoot } from './PairOnFoot.tsx'
 import { type PairField, pairFolds, pairHints, pairPlaces } from './pairFields.table.ts'
@@ -40,7 +41,7 @@ export function PairRow({ remove, assessment, ...pair }: PairRowProps) {
 			<Places {...pair} />
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', columnGap: 1 }}>
 				<Fold title={onFootTitle} name={`${onFootTitle}: ${name}`} fields={['onFoot']} {...pair}>
-					<PairOnFoot assessment={assessment} {...pair} />
+					<PairOnFoot {...pair} />
 				</Fold>
 				{pairFolds.map(({ title, fields }) => (
 					<Fold key={title} title={title} name={`${title}: ${name}`} fields={fields} {...pair}>
@@ -55,16 +56,22 @@ export function PairRow({ remove, assessment, ...pair }: PairRowProps) {
 		</Box>
 	)
 }
-/** What becomes of it and the room in it, as far as that is known. */
+/** What becomes of it and the room in it, as far as that is known; of a new one whether it is worn in. */
 function Verdict({ draft, index, assessment }: PairProps & Pick<PairRowProps, 'assessment'>) {
-	const id = draft.visit.footwear?.[index]?.id
+	const pair = draft.visit.footwear?.[index]
+	const fit = assessment && pair && fitShown(assessment, draft.visit, pair)
 	return (
 		<Typography
 			variant="body2"
 			color="text.secondary"
 			sx={{ flex: '1 1 12rem', fontVariantNumeric: 'tabular-nums' }}
 		>
-			{assessment && id !== undefined ? ownedInShort(assessment, id) : ''}
+			{assessment && pair ? ownedInShort(assessment, pair.id) : ''}
+			{fit && (
+				<Box component="span" sx={{ color: 'text.primary', fontWeight: 600 }}>
+					{`. ${fit}`}
+				</Box>
+			)}
 		</Typography>
 	)
 }

@@ -2,11 +2,10 @@
 import { Box, Typography } from '@mui/material'
 import type { FootwearResult, OwnedPair } from '../../../../shared/engine/findings/assessment.ts'
 import type { Finding } from '../../../../shared/engine/findings/finding.ts'
-import { fitOfPair } from '../../../../shared/engine/onfoot/fit.ts'
 import { workTitle } from '../../../../shared/engine/report/marked.ts'
 import { capital } from '../../../../shared/engine/words/words.ts'
 import { dayInWords } from '../../../parts/dates.ts'
-import { fitWords } from '../fitWords.ts'
+import { fitShown } from '../fitWords.ts'
 import { findingsIn } from './answering.ts'
 import { verdictWords } from './proposalWords.ts'
 import { nameOfPair } from './proposedFields.ts'
@@ -26,10 +25,10 @@ const isSaidIn = ({ id, code, params }: Finding, { because, params: own }: Owned
 export function OwnedProposal({ assessment, question, draft }: AskedProps) {
 	const { prescription, footwear } = assessment
 	const below = findingsIn(question, assessment)
-	const newIn = (owned: OwnedPair): string => {
-		const pair = draft.visit.footwear?.find(({ id }) => id === owned.id)
-		const fit = pair && fitOfPair(pair, draft.visit, owned.verdict, prescription.gate)
-		return fit === undefined ? '' : `. ${fitWords[fit]}`
+	const newIn = ({ id }: OwnedPair): string => {
+		const pair = draft.visit.footwear?.find((one) => one.id === id)
+		const fit = pair ? fitShown(assessment, draft.visit, pair) : ''
+		return fit && `. ${fit}`
 	}
 	return (
 		<Box component="ul" sx={{ m: 0, p: 0, listStyle: 'none', display: 'grid', gap: 1 }}>
