@@ -55,7 +55,7 @@ const feet = fc.record(
 	{
 		width: fc.constantFrom('too-tight', 'snug', 'good', 'loose'),
 		heel: fc.constantFrom('holds', 'slips'),
-		pressure: fc.subarray(['big-toe', 'instep', 'heel'] as const),
+		pressure: fc.subarray(['great-toe', 'instep', 'heel'] as const),
 		bends: fc.constantFrom('at-the-ball', 'behind-the-ball', 'hardly'),
 	},
 	{ requiredKeys: [] },
@@ -96,7 +96,7 @@ describe('a pair on the foot', () => {
 		expect(sore.codes).toContain('onfoot.stud-under')
 		expect(sore.owned.params.said).toContainEqual({
 			code: 'onfoot.stud-under',
-			params: { left: ['first-joint'], right: [] },
+			params: { joints: { left: ['first-joint'], right: [] } },
 		})
 	})
 	it('takes no label for a measure', () => {

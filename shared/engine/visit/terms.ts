@@ -185,10 +185,10 @@ export const widthsOnFoot = ['too-tight', 'snug', 'good', 'loose'] as const
 export const heelHolds = ['holds', 'slips'] as const
 /** Where a shoe presses, as seen or told. */
 export const pressurePlaces = [
-	'big-toe',
+	'great-toe',
 	'small-toes',
-	'big-toe-joint',
-	'little-toe-joint',
+	'inner-side-of-ball',
+	'outer-side-of-ball',
 	'instep',
 	'arch',
 	'heel',

@@ -57,11 +57,11 @@ const pressure: Look = ({ onFoot }, { footAtRisk }) => {
 	const places = perSide((side) => (onFoot?.[side]?.pressure ?? []).filter(isPlace))
 	if (places.left.length + places.right.length === 0) return []
 	return footAtRisk
-		? [{ verdict: 'stop-wearing', statement: state('onfoot.presses-at-risk', places) }]
+		? [{ verdict: 'stop-wearing', statement: state('onfoot.presses-at-risk', { places }) }]
 		: [
 				{
 					verdict: 'modify',
-					statement: state('onfoot.presses', places),
+					statement: state('onfoot.presses', { places }),
 					work: 'find-sore-place',
 				},
 			]
@@ -74,7 +74,13 @@ const studs: Look = ({ onFoot }, { jointsAtRisk }) => {
 		),
 	)
 	if (under.left.length + under.right.length === 0) return []
-	return [{ verdict: 'modify', statement: state('onfoot.stud-under', under), work: 'move-stud' }]
+	return [
+		{
+			verdict: 'modify',
+			statement: state('onfoot.stud-under', { joints: under }),
+			work: 'move-stud',
+		},
+	]
 }
 const bends: Look = (pair, picture, protocol) => {
 	const behind = sideWhere(pair, (foot) => foot.bends === 'behind-the-ball')

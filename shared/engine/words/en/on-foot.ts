@@ -20,10 +20,10 @@ function eachFoot<Term extends string>(
 }
 const presses = (places: readonly PressurePlace[]): string => terms(places, 'and')
 const plainPlaces: Readonly<Record<PressurePlace, string>> = {
-	'big-toe': 'big toe',
+	'great-toe': 'big toe',
 	'small-toes': 'small toes',
-	'big-toe-joint': 'big toe joint',
-	'little-toe-joint': 'little toe joint',
+	'inner-side-of-ball': 'big toe joint',
+	'outer-side-of-ball': 'little toe joint',
 	instep: 'top of the foot',
 	arch: 'arch',
 	heel: 'heel',
@@ -31,7 +31,7 @@ const plainPlaces: Readonly<Record<PressurePlace, string>> = {
 }
 const plain = (places: readonly PressurePlace[]): string =>
 	listed(places.map((place) => plainPlaces[place]))
-const joints: Readonly<Record<StudJoint, string>> = {
+const jointNames: Readonly<Record<StudJoint, string>> = {
 	'first-joint': 'first metatarsophalangeal joint',
 	'fifth-joint': 'fifth metatarsophalangeal joint',
 	'heel-centre': 'centre of the heel',
@@ -58,28 +58,30 @@ export const onFootParts = {
 		player: () => 'It is loose on your foot. Try a thicker sock first, and lace it well.',
 		guardian: () => 'It is loose on the foot. Try a thicker sock first, and lace it well.',
 	}),
-	'onfoot.presses': sentence<Each<PressurePlace>>({
-		clinician: (each) =>
-			`Presses: ${eachFoot(each, presses)}. Put it right before it is worn for a whole session.`,
-		player: (each) =>
-			`It presses: ${eachFoot(each, plain)}. We change that first. Do not play in it with a sore spot.`,
-		guardian: (each) =>
-			`It presses: ${eachFoot(each, plain)}. We change that first. It is not played in with a sore spot.`,
+	'onfoot.presses': sentence<{ places: Each<PressurePlace> }>({
+		clinician: ({ places }) =>
+			`Presses: ${eachFoot(places, presses)}. Put it right before it is worn for a whole session.`,
+		player: ({ places }) =>
+			`It presses: ${eachFoot(places, plain)}. We change that first. Do not play in it with a sore spot.`,
+		guardian: ({ places }) =>
+			`It presses: ${eachFoot(places, plain)}. We change that first. It is not played in with a sore spot.`,
 	}),
-	'onfoot.presses-at-risk': sentence<Each<PressurePlace>>({
-		clinician: (each) =>
-			`Presses on a foot whose skin is at risk: ${eachFoot(each, presses)}. Not worn in.`,
-		player: (each) => `It presses: ${eachFoot(each, plain)}. The skin of your foot needs care.`,
-		guardian: (each) => `It presses: ${eachFoot(each, plain)}. The skin of the foot needs care.`,
+	'onfoot.presses-at-risk': sentence<{ places: Each<PressurePlace> }>({
+		clinician: ({ places }) =>
+			`Presses on a foot whose skin is at risk: ${eachFoot(places, presses)}. Not worn in.`,
+		player: ({ places }) =>
+			`It presses: ${eachFoot(places, plain)}. The skin of your foot needs care.`,
+		guardian: ({ places }) =>
+			`It presses: ${eachFoot(places, plain)}. The skin of the foot needs care.`,
 	}),
-	'onfoot.stud-under': sentence<Each<StudJoint>>({
-		clinician: (each) =>
+	'onfoot.stud-under': sentence<{ joints: Each<StudJoint> }>({
+		clinician: ({ joints }) =>
 			`A stud stands under a joint at risk: ` +
-			`${eachFoot(each, (under) => listed(under.map((one) => joints[one])))}. ` +
+			`${eachFoot(joints, (under) => listed(under.map((one) => jointNames[one])))}. ` +
 			'Have it lowered or taken out.',
-		player: (each) =>
+		player: ({ joints }) =>
 			`A stud stands under a sore part: ` +
-			`${eachFoot(each, (under) => listed(under.map((one) => plainJoints[one])))}. ` +
+			`${eachFoot(joints, (under) => listed(under.map((one) => plainJoints[one])))}. ` +
 			'Have it made lower or taken out.',
 	}),
 	'onfoot.bends-behind': sentence<OnSide>({
@@ -145,6 +147,6 @@ export const onFootSentences = {
 			),
 	}),
 	'onfoot.not-as-asked': sentence<Missed>({
-		clinician: (answer) => `${answer.pair} is not ${asOf(answer)}: ${missedWords(answer)}.`,
+		clinician: (answer) => `Other than ${asOf(answer)} (${answer.pair}): ${missedWords(answer)}.`,
 	}),
 }
