@@ -30,7 +30,8 @@ const doneSchema = z.strictObject({
 	/** Where it was not done, or in part. */
 	why: choice('Why not', whyNotDone).optional(),
 })
-const lengthMm = (title: string) => measure(title, 'mm', [90, 420], [150, 350], 1)
+/** Worked out and not measured: beside the longest feet that can be recorded it is longer still. */
+const lengthMm = (title: string) => measure(title, 'mm', [50, 600], [150, 350], 1)
 const askedSchema = z.strictObject({
 	insideLengthMm: z
 		.strictObject({
