@@ -18,6 +18,7 @@ import {
 	spokenTo,
 	state,
 } from '../../shared/engine/words/statement.ts'
+import { onFootSamples } from './on-foot-samples.table.ts'
 
 const own = {
 	...footwearSentences,
@@ -203,6 +204,7 @@ const samples: { [Code in Filled]: readonly ParamsOf<Code>[] } = {
 	'owned.take-out-raise': [{ raiseMm: 4 }],
 	'owned.raise-waits': [{ raiseMm: 4 }],
 	'owned.pair': [{ said: [part] }],
+	...onFootSamples,
 	'pairs.pair': [{ said: [part] }],
 	'footwear.pair': [{ pair: 'Match boot', said: [part] }],
 	'work.heel-raise': [{ raiseMm: 4 }],

@@ -19,6 +19,9 @@ function swapped(value: unknown): unknown {
 /** The same visit seen in a mirror. */
 export const swapVisit = (visit: Visit): Visit => visitSchema.parse(swapped(visit))
 
+/** What was said, seen in a mirror. */
+export const swapSaid = <Said>(said: Said): Said => swapped(said) as Said
+
 const text = (value: unknown): string => JSON.stringify(value)
 const byId = (one: { id: string }, other: { id: string }) => (one.id < other.id ? -1 : 1)
 /** A result brought to a comparable order, and (unless told not to) seen in a mirror. */

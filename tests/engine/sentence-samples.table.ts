@@ -19,6 +19,8 @@ export const samples: Readonly<Record<string, unknown>> = {
 	buyBy: '2027-05-02',
 	earliest: '2027-04-02',
 	ground: 'wet',
+	joints: { left: ['first-joint'], right: ['first-joint'] },
+	places: { left: ['heel'], right: ['heel'] },
 	kind: 'match',
 	measureBy: '2027-05-02',
 	moved: [

@@ -132,6 +132,8 @@ export const everyCall: Record<CallName, Row> = {
 	'shelf.get': yes(),
 	'shelf.save': yes(() => ({ shelf: { format: 'lastwright-shelf', version: 1, models: [] } })),
 	'shelf.previewCsv': yes(() => ({ text: 'name;sole\nBoot;firm-ground' })),
+	'shelf.toLearn': yes(),
+	'shelf.learn': may(() => ({ of: 'a'.repeat(64), answer: 'count-only' })),
 	'shelf.exportCsv': yes(),
 	'season.open': yes(ofMinor),
 	'season.save': yes(({ minorId }) => ({ playerId: minorId, season: { from: '2027-02-01', to: '2027-02-28', sessions: [{ date: '2027-02-02', start: '18:00', minutes: 75, kind: 'training', surface: 'natural-firm', ground: 'damp' }] } })),

@@ -105,7 +105,10 @@ export const powers = {
 		does: 'Make a pack, bring a day home, answer its questions, remove a pack',
 	},
 	shelf: { area: 'Shelf', does: 'See and export the shelf' },
-	'keep-shelf': { area: 'Shelf', does: 'Change the shelf, and read in a list' },
+	'keep-shelf': {
+		area: 'Shelf',
+		does: 'Change the shelf, read in a list, and take over what was measured of a pair',
+	},
 	'read-clinic': {
 		area: 'Clinic',
 		does: 'Read the letterhead, the protocol and its versions, and the settings of the records',
@@ -204,6 +207,8 @@ export const powerOf = {
 	'shelf.exportCsv': 'shelf',
 	'shelf.save': 'keep-shelf',
 	'shelf.previewCsv': 'keep-shelf',
+	'shelf.toLearn': 'keep-shelf',
+	'shelf.learn': 'keep-shelf',
 	'season.open': 'season',
 	'season.save': 'season',
 	'season.previewImport': 'season',

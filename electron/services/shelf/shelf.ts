@@ -2,6 +2,7 @@
  * The clinic's shelf: the whole of it is one record; a save is a new record that follows the last.
  */
 import type { InputOf, OutputOf } from '../../../shared/contract.ts'
+import { withLearned } from '../../../shared/desk/shelf/learning.ts'
 import { present } from '../../../shared/engine/plain/present.ts'
 import { parseShelf } from '../../../shared/engine/visit/shelf.ts'
 import type { Deps } from '../records/deps.ts'
@@ -13,6 +14,15 @@ import { readShelfCsv, writeShelfCsv } from './shelf-csv.ts'
 export function getShelf({ shelf: kept }: Pick<Memory, 'shelf'>): OutputOf<'shelf.get'> {
 	return present({ shelf: kept.shelf, savedAs: kept.recordId })
 }
+/** @throws Refusal where the shelf was saved elsewhere since it was opened */
+export function refuseChanged(recordId: string | undefined, follows: string | undefined): void {
+	if (follows === recordId) return
+	throw new Refusal(
+		'shelf.changed-elsewhere',
+		'The shelf was changed elsewhere since you opened it. Nothing was overwritten: open the ' +
+			'shelf again and repeat the change.',
+	)
+}
 /**
  * @throws Refusal where the shelf was saved elsewhere since it was opened, or where ids or sizes
  * stand twice
@@ -22,12 +32,7 @@ export function saveShelf(
 	{ keep }: Deps,
 	{ shelf, follows }: InputOf<'shelf.save'>,
 ): OutputOf<'shelf.save'> {
-	if (follows !== kept.recordId)
-		throw new Refusal(
-			'shelf.changed-elsewhere',
-			'The shelf was changed elsewhere since you opened it. Nothing was overwritten: open the ' +
-				'shelf again and repeat the change.',
-		)
+	refuseChanged(kept.recordId, follows)
 	const read = parseShelf(shelf)
 	if (!read.ok)
 		throw new Refusal(
@@ -35,7 +40,7 @@ export function saveShelf(
 			'Some entries of the shelf cannot stand. Nothing was changed.',
 			read.problems.map(({ path, message }) => ({ path: `shelf.${path}`, message })),
 		)
-	return { savedAs: keep({ kind: 'shelf', follows, value: read.value }) }
+	return { savedAs: keep({ kind: 'shelf', follows, value: withLearned(read.value, kept.shelf) }) }
 }
 /** What a table would bring; nothing is saved. */
 export const previewShelf = ({ text }: InputOf<'shelf.previewCsv'>): OutputOf<'shelf.previewCsv'> =>

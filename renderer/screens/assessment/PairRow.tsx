@@ -2,6 +2,7 @@
 import { Box, Button, Typography } from '@mui/material'
 import { type ReactNode, useId, useState } from 'react'
 import { fieldMeta } from '../../../shared/engine/visit/field-meta.ts'
+import { bothSides } from '../../../shared/engine/visit/sides.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { type Pair, visitSchema } from '../../../shared/engine/visit/visit.ts'
 import { DenseField, DenseGrid, Labelled } from '../../parts/DenseField.tsx'
@@ -9,7 +10,9 @@ import { dayInWords } from '../../parts/dates.ts'
 import { readPath, withValue } from '../../parts/draft-path.ts'
 import { SeveralOf } from '../../parts/measure/Toggles.tsx'
 import { unitShown } from '../../parts/units.ts'
+import { fitShown } from './fitWords.ts'
 import { ownedInShort } from './ownedInShort.ts'
+import { PairOnFoot } from './PairOnFoot.tsx'
 import { type PairField, pairFolds, pairHints, pairPlaces } from './pairFields.table.ts'
 import type { DraftProps, StepProps } from './stepProps.ts'
 
@@ -37,23 +40,38 @@ export function PairRow({ remove, assessment, ...pair }: PairRowProps) {
 			</Box>
 			<Places {...pair} />
 			<Box sx={{ display: 'flex', flexWrap: 'wrap', columnGap: 1 }}>
+				<Fold title={onFootTitle} name={`${onFootTitle}: ${name}`} fields={['onFoot']} {...pair}>
+					<PairOnFoot {...pair} />
+				</Fold>
 				{pairFolds.map(({ title, fields }) => (
-					<Fold key={title} title={title} name={`${title}: ${name}`} fields={fields} {...pair} />
+					<Fold key={title} title={title} name={`${title}: ${name}`} fields={fields} {...pair}>
+						<DenseGrid columnRem={10}>
+							{fields.map((field) => (
+								<Field key={field} field={field} {...pair} />
+							))}
+						</DenseGrid>
+					</Fold>
 				))}
 			</Box>
 		</Box>
 	)
 }
-/** What becomes of it and the room in it, as far as that is known. */
+/** What becomes of it and the room in it, as far as that is known; of a new one whether it is worn in. */
 function Verdict({ draft, index, assessment }: PairProps & Pick<PairRowProps, 'assessment'>) {
-	const id = draft.visit.footwear?.[index]?.id
+	const pair = draft.visit.footwear?.[index]
+	const fit = assessment && pair && fitShown(assessment, draft.visit, pair)
 	return (
 		<Typography
 			variant="body2"
 			color="text.secondary"
 			sx={{ flex: '1 1 12rem', fontVariantNumeric: 'tabular-nums' }}
 		>
-			{assessment && id !== undefined ? ownedInShort(assessment, id) : ''}
+			{assessment && pair ? ownedInShort(assessment, pair.id) : ''}
+			{fit && (
+				<Box component="span" sx={{ color: 'text.primary', fontWeight: 600 }}>
+					{`. ${fit}`}
+				</Box>
+			)}
 		</Typography>
 	)
 }
@@ -97,8 +115,24 @@ const shared = {
 	columnGap: 1,
 	minWidth: 0,
 }
+/** 'room 8 mm left, 9 mm right, comfort 7 of 10'; '' where nothing was looked at. */
+function heldOnFoot({ onFoot }: Pair): string {
+	if (onFoot === undefined) return ''
+	const rooms = bothSides.flatMap((side) => {
+		const roomMm = onFoot[side]?.roomMm
+		return roomMm === undefined ? [] : [`${roomMm} mm ${side}`]
+	})
+	const comfort = onFoot.comfortLater ?? onFoot.comfortFirst
+	const told = [
+		rooms.length > 0 && `room ${rooms.join(', ')}`,
+		comfort !== undefined && `comfort ${comfort} of 10`,
+	].filter(Boolean)
+	return told.length > 0 ? told.join(', ') : 'recorded'
+}
+const onFootTitle = 'On the foot'
 /** 'Minutes worn 1200 min'; '' where nothing stands in it. */
 function heldIn(pair: Pair, field: PairField): string {
+	if (field === 'onFoot') return heldOnFoot(pair)
 	const value = pair[field]
 	if (value === undefined || typeof value === 'object') {
 		const terms = Array.isArray(value) ? value.filter((one) => typeof one === 'string') : []
@@ -114,15 +148,18 @@ interface FoldProps extends PairProps {
 	/** What the button is called. */
 	name: string
 	fields: readonly PairField[]
+	/** What stands in it while it is open. */
+	children: ReactNode
 }
 /** Folded it says what it holds, so that nothing is hidden. */
-function Fold({ title, name, fields, ...rest }: FoldProps) {
-	const { draft, index } = rest
+function Fold({ title, name, fields, draft, index, children }: FoldProps) {
 	const [open, setOpen] = useState(false)
 	const id = useId()
 	const pair = draft.visit.footwear?.[index]
 	const held = pair ? fields.map((field) => heldIn(pair, field)).filter(Boolean) : []
-	const unread = fields.filter((field) => draft.raw[`footwear.${index}.${field}`] !== undefined)
+	const unread = fields.flatMap((field) =>
+		Object.keys(draft.raw).filter((path) => `${path}.`.startsWith(`footwear.${index}.${field}.`)),
+	)
 	const holds = [...held, ...(unread.length > 0 ? [`${unread.length} not readable yet`] : [])]
 	return (
 		<Box sx={{ flex: open || holds.length > 0 ? '1 1 100%' : '0 1 auto' }}>
@@ -144,13 +181,7 @@ function Fold({ title, name, fields, ...rest }: FoldProps) {
 				)}
 			</Box>
 			<Box id={id} hidden={!open}>
-				{open && (
-					<DenseGrid columnRem={10}>
-						{fields.map((field) => (
-							<Field key={field} field={field} {...rest} />
-						))}
-					</DenseGrid>
-				)}
+				{open && children}
 			</Box>
 		</Box>
 	)

@@ -14,6 +14,7 @@ import { navigate } from 'wouter/use-hash-location'
 import type { Model, Shelf } from '../../../shared/engine/visit/shelf.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { Empty } from '../../parts/Page.tsx'
+import { ToLearn } from '../../parts/ToLearn.tsx'
 import { AddModel } from './ListActs.tsx'
 import { Models } from './Models.tsx'
 import { unsaved } from './unsaved.ts'
@@ -72,6 +73,7 @@ export function List({ shelf, save }: ShelfPageProps) {
 		<Stack spacing={2}>
 			{shelf.note && <Alert severity="info">{shelf.note}</Alert>}
 			<Unsaved shelf={shelf} />
+			<ToLearn />
 			{shelf.models.length === 0 ? (
 				<Empty
 					says="No model yet. Measure the first one, or import a table of many: Decide then matches them to the player."

@@ -4,7 +4,7 @@ import { navigate } from 'wouter/use-hash-location'
 import { type Model, offsetOf } from '../../../shared/engine/visit/shelf.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { flush, scrollsX } from '../../parts/scrollsX.ts'
-import { featureWords, sizesWords } from './words.ts'
+import { differingWords, featureWords, sizesWords } from './words.ts'
 
 interface Column {
 	head: string
@@ -58,7 +58,12 @@ function ModelRow({ model, retire }: Pick<ModelsProps, 'retire'> & { model: Mode
 				{retired ? ' (retired)' : ''}
 			</TableCell>
 			<TableCell>{termWords(model.sole)}</TableCell>
-			<TableCell>{sizesWords(model)}</TableCell>
+			<TableCell>
+				{sizesWords(model)}
+				<Box component="span" sx={{ display: 'block', color: 'text.secondary' }}>
+					{differingWords(model)}
+				</Box>
+			</TableCell>
 			<TableCell align="right" sx={{ whiteSpace: 'nowrap' }}>
 				{offsetMm === undefined ? 'not recorded' : `${offsetMm} mm`}
 			</TableCell>

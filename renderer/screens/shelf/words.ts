@@ -1,6 +1,8 @@
 /** The short words of a model for the list. Pure. */
+import { differingIn, withLearned } from '../../../shared/desk/shelf/learning.ts'
 import type { Model, Shelf, ShelfSize } from '../../../shared/engine/visit/shelf.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
+import { amount, count } from '../../../shared/engine/words/en/format.ts'
 
 /** 'UK 3 to 12, fittings E, F': by size system. */
 export function sizesWords({ sizes }: Model): string {
@@ -47,6 +49,20 @@ export function featureWords(model: Model): string {
 	]
 	return words.filter(Boolean).join(', ')
 }
+/** '3 pairs measured, 2 of them differ, -4 mm in the middle'; '' where none was measured. */
+export function differingWords(model: Model): string {
+	const found = differingIn(model)
+	if (!found) return ''
+	const { pairs, differ, medianMm } = found
+	const how = `${differ} of them ${differ === 1 ? 'differs' : 'differ'}`
+	const middle = `${medianMm > 0 ? '+' : ''}${amount(medianMm, 'mm')} in the middle`
+	return `${count(pairs, 'pair')} measured, ${differ === 0 ? 'none differs' : `${how}, ${middle}`}`
+}
+/** A model as a table holds it: what was measured of it on feet is in none. */
+const asListed = (model: Model): string => {
+	const shelf = { format: 'lastwright-shelf', version: 1, models: [model] } as const
+	return JSON.stringify(withLearned({ ...shelf, models: [model] }, undefined).models[0])
+}
 export type Fate = 'new' | 'replaces' | 'same'
 interface Incoming {
 	model: Model
@@ -55,11 +71,11 @@ interface Incoming {
 /** @param known the model of the same id as it stands on the shelf, as JSON */
 function fateOf(model: Model, known: string | undefined): Fate {
 	if (known === undefined) return 'new'
-	return known === JSON.stringify(model) ? 'same' : 'replaces'
+	return known === asListed(model) ? 'same' : 'replaces'
 }
 /** What taking in would do to each model. */
 export function compareShelf(now: Shelf, coming: Shelf): Incoming[] {
-	const known = new Map(now.models.map((model) => [model.id, JSON.stringify(model)]))
+	const known = new Map(now.models.map((model) => [model.id, asListed(model)]))
 	return coming.models.map((model) => ({
 		model,
 		fate: fateOf(model, known.get(model.id)),

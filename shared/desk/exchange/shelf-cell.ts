@@ -67,7 +67,9 @@ function readStud([x, y, shape, height, out, ...more]: readonly string[]): objec
 	}
 }
 
-type CellValue = Model[Exclude<keyof Model, 'sizes'>] | ShelfSize[keyof ShelfSize]
+type CellValue =
+	| Model[Exclude<keyof Model, 'sizes'>]
+	| ShelfSize[Exclude<keyof ShelfSize, 'listed' | 'measured'>]
 /** A blank cell is what is not recorded; an empty list of studs is 'none', a sole without studs. */
 export function writeCell(kind: CellKind, value: CellValue): string {
 	if (value === undefined) return ''

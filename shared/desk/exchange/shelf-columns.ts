@@ -36,12 +36,12 @@ const ofSize = {
 	insideLengthMm: 'number',
 	ballWidthMm: 'number',
 	fitting: 'text',
-} as const satisfies Record<keyof ShelfSize, CellKind>
+} as const satisfies Record<Exclude<keyof ShelfSize, 'listed' | 'measured'>, CellKind>
 
 type Columns<Name> = readonly (readonly [Name, CellKind])[]
 /** Every property of a model but its sizes, in the order of the table. */
 export const modelColumns = Object.entries(ofModel) as Columns<keyof typeof ofModel>
-/** Every property of a size. */
+/** Every property of a size but what was measured on feet: that stays with the shelf. */
 export const sizeColumns = Object.entries(ofSize) as Columns<keyof typeof ofSize>
 /** The heading of a whole table. */
 export const shelfColumns: readonly string[] = [...Object.keys(ofModel), ...Object.keys(ofSize)]

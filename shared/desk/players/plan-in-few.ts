@@ -170,6 +170,7 @@ const askedBy: Readonly<Record<Topic, string>> = {
 	conditions: 'the complaint',
 	measure: 'measures',
 	recheck: 'the time since the last visit',
+	onfoot: 'a pair on the foot',
 }
 /** The day of the review and what asks for it; undefined where nothing does. */
 export function reviewInFew(signed: SignedPlan): { date: string; why?: string } | undefined {

@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { shelfSchema } from '../../engine/visit/shelf.ts'
 import { call, desk, staff } from '../workplace/call.ts'
 import { id, nothing } from '../workplace/shapes.ts'
+import { learnings, toLearnSchema } from './learning.ts'
 
 export const shelfCalls = {
 	/** Without `shelf` none was ever saved. `savedAs` names the record it stands in. */
@@ -33,6 +34,22 @@ export const shelfCalls = {
 				z.strictObject({ row: z.number(), column: z.string(), message: z.string() }),
 			),
 		}),
+		desk,
+	),
+	/** Pairs measured on the foot that nobody has answered about: of a visit, or of all. */
+	'shelf.toLearn': call(
+		z.strictObject({ visitId: id.optional() }),
+		z.strictObject({ pairs: z.array(toLearnSchema).max(500), savedAs: id.optional() }),
+		desk,
+	),
+	/** The answer about one of them; `follows` as for a save. */
+	'shelf.learn': call(
+		z.strictObject({
+			of: z.string().max(64),
+			answer: z.enum(learnings),
+			follows: id.optional(),
+		}),
+		z.strictObject({ savedAs: id }),
 		desk,
 	),
 	'shelf.exportCsv': call(nothing, z.strictObject({ csv: z.string(), models: z.number() }), staff),

@@ -1,5 +1,6 @@
 /** The short form of a signed visit, for lists. */
 import { z } from 'zod'
+import { measuredPairSchema, pairsMeasured } from '../shelf/learning.ts'
 import type { SignedVisit } from './calls.ts'
 
 export const visitCardSchema = z.object({
@@ -10,10 +11,13 @@ export const visitCardSchema = z.object({
 	version: z.number(),
 	/** whether a student signed it: it then awaits a countersignature */
 	student: z.boolean(),
+	/** pairs measured on the foot: what the shelf may learn of them */
+	measured: z.array(measuredPairSchema).optional(),
 })
 export type VisitCard = z.infer<typeof visitCardSchema>
 
 export function visitCard(visit: SignedVisit): VisitCard {
+	const measured = pairsMeasured(visit.visit, visit.playerId)
 	return {
 		visitId: visit.visitId,
 		playerId: visit.playerId,
@@ -21,5 +25,6 @@ export function visitCard(visit: SignedVisit): VisitCard {
 		signedAt: visit.signedAt,
 		version: visit.version ?? 1,
 		student: visit.signer?.role === 'student',
+		...(measured.length > 0 && { measured }),
 	}
 }

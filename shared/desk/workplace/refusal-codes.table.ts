@@ -211,6 +211,7 @@ export const refusalCodes = [
 	'season.taken-over',
 	'season.without-days',
 	'shelf.changed-elsewhere',
+	'shelf.nothing-to-learn',
 	'shelf.entries-cannot-stand',
 	'squad.address-not-read',
 	'squad.being-written',

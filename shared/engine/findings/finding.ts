@@ -19,6 +19,7 @@ export type Topic =
 	| 'conditions'
 	| 'measure'
 	| 'recheck'
+	| 'onfoot'
 export type Level = 'note' | 'advise' | 'caution' | 'stop'
 /** A danger, or a caution: it is read, and never folded away. */
 export const isGrave = ({ level }: { level?: Level | undefined }): boolean =>

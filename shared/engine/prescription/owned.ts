@@ -17,6 +17,7 @@ import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
 import { state } from '../words/statement.ts'
+import { answersOfPairs } from './on-foot.ts'
 import { raiseInsideFindings, raiseInsideGrounds } from './owned-raise.ts'
 
 /** What the pairs are judged by. */
@@ -98,7 +99,10 @@ export function ownedPairs(
 	})
 	return {
 		pairs: found.map(({ pair }) => pair),
-		findings: found.flatMap(({ findings }) => findings),
+		findings: [
+			...found.flatMap(({ findings }) => findings),
+			...answersOfPairs(visit, context, protocol),
+		],
 	}
 }
 /** Work before which a pair is not worn. */

@@ -29,4 +29,5 @@ export const routes: readonly (readonly [code: string, subject: Subject])[] = [
 	['recheck.raise-', 'raise'],
 	['recheck.pair-', 'owned'],
 	['recheck.measure-again', 'size'],
+	['onfoot.', 'owned'],
 ]

@@ -43,6 +43,7 @@ export const unitLimits: Readonly<Record<string, Limits>> = {
 	letters: [1, 6],
 	players: [1, 100],
 	forecasts: [10, 10_000],
+	sessions: [1, 20],
 	periods: [0, 60],
 	matches: [0, 14],
 	hip: [0, 20],

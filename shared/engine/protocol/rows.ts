@@ -6,6 +6,7 @@ import { footwearRows } from './rows/footwear.table.ts'
 import { growthRows } from './rows/growth.table.ts'
 import { insertRows } from './rows/insert.table.ts'
 import { loadingRows } from './rows/loading.table.ts'
+import { onFootRows } from './rows/on-foot.table.ts'
 import { playerRows } from './rows/player.table.ts'
 import { postureRows } from './rows/posture.table.ts'
 import { prescriptionRows } from './rows/prescription.table.ts'
@@ -31,4 +32,5 @@ export const rows = {
 	...squadRows,
 	...auditRows,
 	...conditionRows,
+	...onFootRows,
 }

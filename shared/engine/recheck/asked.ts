@@ -4,6 +4,7 @@
  */
 import { isAdultOn } from '../facts/age.ts'
 import type { KeptAssessment } from '../findings/assessment.ts'
+import { present } from '../plain/present.ts'
 import type { SettledPlan } from '../prescription/settled.ts'
 import { settledPlan } from '../prescription/settled.ts'
 import { mostUrgent } from '../prescription/urgency.ts'
@@ -106,13 +107,16 @@ const done: Part = (from) => {
 }
 /** Once for each role, on however many grounds it is worn. */
 function bought({ plan: { pairs } }: From): Asked[] {
-	const toBuy = pairs.filter(({ means }) => means === 'buy').map(({ role }) => role)
-	return [...new Set(toBuy)].map((role) => ({
-		id: `bought.${role}`,
-		why: state('recheck.why-bought', { role }),
-		opens: { bought: [{ role }] },
+	const toBuy = pairs.filter(({ means }) => means === 'buy')
+	const first = toBuy.filter(({ role }, at) => toBuy.findIndex((pair) => pair.role === role) === at)
+	return first.map((pair) => ({
+		id: `bought.${pair.role}`,
+		why: state('recheck.why-bought', { role: pair.role }),
+		opens: { bought: [{ role: pair.role, asked: askedOf(pair) }] },
 	}))
 }
+const askedOf = ({ insideLengthMm, sole, seek, avoid }: SettledPlan['pairs'][number]) =>
+	present({ insideLengthMm, sole, seek, avoid })
 /** Sides on which something was to be worn inside. */
 const wornSides = ({ plan }: From, what: WornRow['what']) =>
 	bothSides.filter((side) =>

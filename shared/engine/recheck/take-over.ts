@@ -1,13 +1,20 @@
 /** What a player who comes back has as on the visit before. Nothing asked or measured anew goes with it. */
 import { canonicalJson } from '../plain/canonical.ts'
+import type { OnFoot } from '../visit/recorded/on-foot.ts'
 import { type TakenGroup, takenGroups } from '../visit/terms.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
 
 type Recorded = NonNullable<Visit['conditions']>[number]
 /** How a pair feels and how far it is worn is of its day. */
-function asOwned(pair: Pair): Pair {
-	const { comfort: _comfort, hurts: _hurts, damage: _damage, minutesWorn: _worn, ...kept } = pair
-	return kept
+function asOwned(pair: Pair, on: string): Pair {
+	const { comfort: _comfort, hurts: _hurts, damage: _damage, minutesWorn: _worn, ...rest } = pair
+	const { onFoot, ...kept } = rest
+	return onFoot === undefined ? kept : { ...kept, onFoot: asMeasured(onFoot, on) }
+}
+/** What the shoe itself is, and how it felt at first; what was seen on the foot is looked at again. */
+function asMeasured({ left: _left, right: _right, ...onFoot }: OnFoot, on: string): OnFoot {
+	const { role: _role, comfortLater: _later, ...kept } = onFoot
+	return { tried: on, ...kept }
 }
 /**
  * A condition comes without status, pain, clearance and what it cost: they are asked again, and
@@ -22,11 +29,12 @@ function toBeAsked(recorded: Recorded): Recorded {
 export function carriedLists({
 	conditions = [],
 	footwear = [],
+	visitDate,
 }: Visit): Pick<Visit, 'conditions' | 'footwear'> {
 	const pairs = footwear.filter(({ plannedAs }) => plannedAs === undefined)
 	return {
 		...(conditions.length > 0 && { conditions: conditions.map(toBeAsked) }),
-		...(pairs.length > 0 && { footwear: pairs.map(asOwned) }),
+		...(pairs.length > 0 && { footwear: pairs.map((pair) => asOwned(pair, visitDate)) }),
 	}
 }
 type Loose = Readonly<Record<string, unknown>>

@@ -7,6 +7,7 @@ import type { SettledPlan } from '../prescription/settled.ts'
 import { isPlanDeclined } from '../visit/agreement.ts'
 import type { Visit } from '../visit/visit.ts'
 import { fullPaperName } from '../words/names.ts'
+import { fitIn, staysOff } from './fit.ts'
 import type { PlanView } from './inputs.ts'
 import { insertWorn } from './insert-of.ts'
 import { planLetters } from './pair-letters.ts'
@@ -115,6 +116,7 @@ function wornPairs(visit: Visit, plan: SettledPlan, letters: ReadonlyMap<string,
 	const leftOff = pairsLeftOff(owned)
 	return (visit.footwear ?? [])
 		.filter(({ id }) => !leftOff.includes(id))
+		.filter(({ id }) => !owned.some((one) => one.id === id && staysOff(fitIn(one, visit, plan))))
 		.map((pair) =>
 			present({
 				letter: letters.get(pair.id) ?? '',

@@ -3,7 +3,7 @@
  * measured in the clinic.
  */
 import { z } from 'zod'
-import { choice, measure, text, yesNo } from './fields.ts'
+import { choice, isoDate, measure, text, yesNo } from './fields.ts'
 import { type Problem, problemOf } from './problems.ts'
 import { type Parsed, readFile } from './read-file.ts'
 import { codes, sizeSystems, soles } from './terms.ts'
@@ -50,12 +50,29 @@ const studSchema = z.strictObject({
 	heightMm: measure('Stud height', 'mm', [0.5, 25], [3, 19], 1),
 	removable: z.boolean().meta({ title: 'Stud comes out' }),
 })
+/** A pair of a size that was measured on the foot at a visit, told from others by a digest. */
+const measuredSchema = z.strictObject({
+	of: z.string().regex(/^[0-9a-f]{64}$/, '64 hex digits'),
+	on: isoDate('Measured on'),
+	insideLengthMm: measure('Inside length', 'mm', [90, 420], [150, 350], 1),
+	ballWidthMm: measure('Inside width at the ball', 'mm', [35, 180], [60, 130], 1).optional(),
+	/** Left out by a person, it stays known and does not count. */
+	counts: z.boolean().meta({ title: 'Counts' }),
+})
 const shelfSizeSchema = z.strictObject({
 	system: choice('Size system', sizeSystems),
 	label: measure('Size', 'label', [0, 420], [0, 60], 1),
 	insideLengthMm: measure('Inside length', 'mm', [90, 420], [150, 350], 1),
 	ballWidthMm: measure('Inside width at the ball', 'mm', [35, 180], [60, 130], 1),
 	fitting: text('Fitting', 12).optional(),
+	/** What was listed before any pair of it was measured. */
+	listed: z
+		.strictObject({
+			insideLengthMm: measure('Inside length', 'mm', [90, 420], [150, 350], 1),
+			ballWidthMm: measure('Inside width at the ball', 'mm', [35, 180], [60, 130], 1),
+		})
+		.optional(),
+	measured: z.array(measuredSchema).max(200).optional(),
 })
 export const modelSchema = z.strictObject({
 	id: z
@@ -100,6 +117,7 @@ export const shelfSchema = z.strictObject({
 export type JointName = 'first metatarsal head' | 'fifth metatarsal head' | 'heel centre'
 export type Stud = z.infer<typeof studSchema>
 export type ShelfSize = z.infer<typeof shelfSizeSchema>
+export type MeasuredOfSize = z.infer<typeof measuredSchema>
 export type Model = z.infer<typeof modelSchema>
 export type Shelf = z.infer<typeof shelfSchema>
 

@@ -176,6 +176,28 @@ export const troubles = [
 	'does-not-fit-boot',
 ] as const
 export type Trouble = (typeof troubles)[number]
+export type PressurePlace = (typeof pressurePlaces)[number]
+export type StudJoint = (typeof studJoints)[number]
+/** How the inside length of a pair came to be known; what a label says was not measured. */
+export const insideLengthWays = ['gauge', 'liner', 'label'] as const
+/** What is seen of a pair on the foot: its width at the ball, and whether the heel stays down. */
+export const widthsOnFoot = ['too-tight', 'snug', 'good', 'loose'] as const
+export const heelHolds = ['holds', 'slips'] as const
+/** Where a shoe presses, as seen or told. */
+export const pressurePlaces = [
+	'great-toe',
+	'small-toes',
+	'inner-side-of-ball',
+	'outer-side-of-ball',
+	'instep',
+	'arch',
+	'heel',
+	'ankle-bones',
+] as const
+/** The joints that a stud may stand under on this foot. */
+export const studJoints = ['first-joint', 'fifth-joint', 'heel-centre'] as const
+/** Where a shoe bends as the foot rises on its toes. */
+export const bendsOnFoot = ['at-the-ball', 'behind-the-ball', 'hardly'] as const
 /** What can be taken as it was measured before. */
 export const takenGroups = ['play', 'feet', 'ankles', 'posture', 'body'] as const
 export type TakenGroup = (typeof takenGroups)[number]

@@ -5,6 +5,7 @@ import type { Finding } from '../../../../shared/engine/findings/finding.ts'
 import { workTitle } from '../../../../shared/engine/report/marked.ts'
 import { capital } from '../../../../shared/engine/words/words.ts'
 import { dayInWords } from '../../../parts/dates.ts'
+import { fitShown } from '../fitWords.ts'
 import { findingsIn } from './answering.ts'
 import { verdictWords } from './proposalWords.ts'
 import { nameOfPair } from './proposedFields.ts'
@@ -24,6 +25,11 @@ const isSaidIn = ({ id, code, params }: Finding, { because, params: own }: Owned
 export function OwnedProposal({ assessment, question, draft }: AskedProps) {
 	const { prescription, footwear } = assessment
 	const below = findingsIn(question, assessment)
+	const newIn = ({ id }: OwnedPair): string => {
+		const pair = draft.visit.footwear?.find((one) => one.id === id)
+		const fit = pair ? fitShown(assessment, draft.visit, pair) : ''
+		return fit && `. ${fit}`
+	}
 	return (
 		<Box component="ul" sx={{ m: 0, p: 0, listStyle: 'none', display: 'grid', gap: 1 }}>
 			{prescription.owned.map((pair) => (
@@ -31,6 +37,7 @@ export function OwnedProposal({ assessment, question, draft }: AskedProps) {
 					<Typography sx={{ fontWeight: 600 }}>
 						{capital(nameOfPair(draft.visit, pair.id))}: {verdictWords[pair.verdict]}
 						{pair.by ? ` by ${dayInWords(pair.by)}` : ''}
+						{newIn(pair)}
 					</Typography>
 					{!below.some((finding) => isSaidIn(finding, pair)) && (
 						<Typography>{pair.says}</Typography>

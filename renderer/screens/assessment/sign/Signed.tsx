@@ -4,6 +4,7 @@ import { type ReactNode, useEffect, useRef } from 'react'
 import { call } from '../../../host.ts'
 import { SavePage } from '../../../parts/SavePage.tsx'
 import { SignedSheet } from '../../../parts/sheet/SignedSheet.tsx'
+import { ToLearn } from '../../../parts/ToLearn.tsx'
 import { twoColumns } from './columns.ts'
 import type { SigningState } from './useSigning.ts'
 
@@ -46,6 +47,7 @@ export function Signed({ signing, playerId, failed, children, print }: SignedPro
 					Next player
 				</Button>
 			</Stack>
+			<ToLearn visitId={visitId} />
 			<Box sx={twoColumns}>
 				<SignedSheet visitId={visitId} />
 				<Stack spacing={2}>{children}</Stack>

@@ -1,8 +1,9 @@
 /** What one look at an owned pair comes to, and what the pair is looked at against. */
 import { type ShoeKind, type ToeRoomBand, toeRoomBand } from '../../facts/toe-room.ts'
-import type { ToeRoomForecast } from '../../findings/assessment.ts'
+import type { PerSide, ToeRoomForecast } from '../../findings/assessment.ts'
 import type { OwnedVerdict } from '../../findings/prescription-result.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
+import type { JointName } from '../../visit/shelf.ts'
 import type { Surface } from '../../visit/terms.ts'
 import type { Statement } from '../../words/statement.ts'
 
@@ -16,6 +17,8 @@ export type OwnedWork =
 	| 'fill-length'
 	| 'find-sore-place'
 	| 'take-out-raise'
+	| 'take-up-width'
+	| 'move-stud'
 /** One reason for a verdict; the gravest of a pair's grounds decides. */
 export interface Ground {
 	verdict: OwnedVerdict
@@ -46,6 +49,8 @@ export interface PairPicture {
 	footAtRisk: boolean
 	/** Nothing is pulled tight over it. */
 	heelIsSore: boolean
+	/** Joints that should have no stud under them. */
+	jointsAtRisk: PerSide<readonly JointName[]>
 	/** A foot is swollen or acutely injured: its length is not to buy by. */
 	swollen: boolean
 	grounds: readonly Surface[]
@@ -67,6 +72,7 @@ export function pictureOf(
 		sockMm: 0,
 		footAtRisk: false,
 		heelIsSore: false,
+		jointsAtRisk: { left: [], right: [] },
 		swollen: false,
 		grounds: [],
 		lifeShare: 1,

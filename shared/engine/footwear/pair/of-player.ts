@@ -7,7 +7,7 @@ import { soreNails } from '../../facts/toe-room.ts'
 import type { Gate, GrowthResult, PlayerFacts, SizingResult } from '../../findings/assessment.ts'
 import { present } from '../../plain/present.ts'
 import type { Protocol } from '../../protocol/protocol.ts'
-import { bothSides, meanOf } from '../../visit/sides.ts'
+import { bothSides, meanOf, perSide } from '../../visit/sides.ts'
 import type { Visit } from '../../visit/visit.ts'
 import { soreHeels } from '../sore-heel.table.ts'
 import { type PairPicture, pictureOf } from './ground.ts'
@@ -40,6 +40,7 @@ export function pairPicture(
 			nailsAreSore: soreNails(visit).length > 0,
 			footAtRisk: holds('footAtRisk'),
 			heelIsSore: hasCondition(visit, soreHeels),
+			jointsAtRisk: perSide((side) => facts?.[side].jointsAtRisk.map(({ joint }) => joint) ?? []),
 			swollen: holds('acute'),
 			grounds: visit.play?.surfaces ?? [],
 			lifeShare: lifeShare(visit, protocol),

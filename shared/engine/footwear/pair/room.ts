@@ -9,12 +9,26 @@ import type { Pair } from '../../visit/visit.ts'
 import { state } from '../../words/statement.ts'
 import { isUncomfortable } from './comfort.ts'
 import type { Ground, PairPicture } from './ground.ts'
+import { leastStanding, type RoomOnFoot } from './standing.ts'
 
-/** Toe room of a pair in mm: inside length less the length to fit and the sock. */
-export const toeRoomIn = (pair: Pair, { fitMm, sockMm }: PairPicture): number | undefined =>
+/** Toe room by the figures, mm: inside length less the length to fit and the sock. */
+export const roomByLength = (pair: Pair, { fitMm, sockMm }: PairPicture): number | undefined =>
 	pair.insideLengthMm === undefined || fitMm === undefined
 		? undefined
 		: rounded(pair.insideLengthMm - fitMm - sockMm, 4)
+/** Toe room of a pair in mm: by the figures, or as it was seen standing where that is less. */
+export function toeRoomIn(pair: Pair, picture: PairPicture): number | undefined {
+	const known = [roomByLength(pair, picture), leastStanding(pair)?.roomMm].filter(isKnown)
+	return known.length === 0 ? undefined : Math.min(...known)
+}
+const isKnown = (value: number | undefined): value is number => value !== undefined
+/** Where the room that was seen is what decides. */
+function seenOn(pair: Pair, picture: PairPicture): RoomOnFoot['side'] | undefined {
+	const standing = leastStanding(pair)
+	const byLength = roomByLength(pair, picture)
+	if (standing === undefined) return undefined
+	return byLength === undefined || standing.roomMm < byLength ? standing.side : undefined
+}
 /** The day some weeks after the visit; undefined where the day of the visit is not known. */
 export const weeksLater = ({ visitDate }: PairPicture, weeks: number): string | undefined =>
 	visitDate === undefined ? undefined : addDays(visitDate, 7 * weeks)
@@ -27,10 +41,11 @@ interface Room {
 	roomMm: number
 	band: Span
 }
-const shown = ({ roomMm, band }: Room) => ({
+const shown = ({ pair, picture, roomMm, band }: Room) => ({
 	toeRoomMm: rounded(roomMm, 1),
 	leastMm: band.min,
 	mostMm: band.max,
+	...present({ seen: seenOn(pair, picture) }),
 })
 /** What a pair that is short of room would make worse. */
 const suffers = ({ pair, picture }: Room): boolean =>
@@ -69,22 +84,23 @@ function longGround(room: Room): Ground {
 	return { verdict: 'modify', statement: state('owned.long', shown(room)), work: 'fill-length' }
 }
 function bandGround(room: Room): Ground {
-	const { pair, protocol, roomMm, band } = room
+	const { pair, picture, protocol, roomMm, band } = room
 	const errorMm = protocol.value('sizing.bandErrorMm')
 	if (roomMm < band.min - errorMm) return shortGround(room, true)
 	if (roomMm > band.max + errorMm) return longGround(room)
 	const short = roomMm < band.min
 	// what error alone would excuse is not excused where the foot complains
-	if (short && (suffers(room) || isUncomfortable(pair, protocol))) return shortGround(room, false)
+	if (short && (suffers(room) || isUncomfortable(pair, picture, protocol)))
+		return shortGround(room, false)
 	return short || roomMm > band.max
 		? { verdict: 'keep', statement: state('owned.room-near', shown(room)) }
 		: { verdict: 'keep', statement: state('owned.room', shown(room)) }
 }
 function touchesGround(pair: Pair, picture: PairPicture, protocol: Protocol): Ground | undefined {
-	const { insideLengthMm } = pair
 	const { toesMm = picture.fitMm, sockMm } = picture
-	if (insideLengthMm === undefined || toesMm === undefined) return undefined
-	const beforeToesMm = rounded(insideLengthMm - toesMm - sockMm, 4)
+	const byLength = roomByLength(pair, { ...picture, fitMm: toesMm })
+	const known = [byLength, leastStanding(pair)?.roomMm].filter(isKnown)
+	const beforeToesMm = Math.min(...known)
 	if (beforeToesMm > protocol.value('footwear.ownedTouchesMm')) return undefined
 	return {
 		verdict: 'stop-wearing',

@@ -8,6 +8,7 @@ import { type Statement, state } from '../../words/statement.ts'
 import { comfortGrounds } from './comfort.ts'
 import type { Ground, OwnedWork, PairPicture } from './ground.ts'
 import { growthGrounds } from './growth.ts'
+import { onFootGrounds } from './on-foot.ts'
 import { roomGround } from './room.ts'
 import { soleGrounds } from './sole.ts'
 import { damageGrounds, wearGrounds } from './wear.ts'
@@ -36,6 +37,7 @@ export function groundsOf(pair: Pair, picture: PairPicture, protocol: Protocol):
 		roomGround(pair, picture, protocol),
 		...damageGrounds(pair, picture, protocol),
 		...comfortGrounds(pair, picture, protocol),
+		...onFootGrounds(pair, picture, protocol),
 		...soleGrounds(pair, picture, protocol),
 		...wearGrounds(pair, picture, protocol),
 	]

@@ -1,10 +1,12 @@
 /** The pairs of the plan: those owned with their verdict, and what to look for in each role. */
 import type { Kept, OwnedPair, RolePair } from '../../findings/assessment.ts'
+import type { Fit } from '../../onfoot/fit.ts'
 import { type Feature, termWords } from '../../visit/terms.ts'
 import type { Speak } from '../../words/speak.ts'
 import { type ParamsOf, type StatementCode, state } from '../../words/statement.ts'
 import { capital, dateWords, shown } from '../../words/words.ts'
 import { heading, type Section, small } from '../base.ts'
+import { fitIn } from '../fit.ts'
 import type { ReportInput } from '../inputs.ts'
 import { modelWords } from '../marked.ts'
 import { pairName } from '../pair-names.ts'
@@ -40,20 +42,27 @@ function whyOf({ code, params, says }: Kept<OwnedPair>): string {
 	return state('owned.pair', { said: reasons.map(unweighed) }).says
 }
 /** As the player reads it: a pair to be replaced is left off while nothing may be bought. */
-function verdictOf({ verdict, by }: Kept<OwnedPair>, isBuying: boolean, t: Speak): string {
+function verdictOf(
+	{ verdict, by }: Kept<OwnedPair>,
+	isBuying: boolean,
+	fit: Fit | undefined,
+	t: Speak,
+): string {
+	if (fit !== undefined && verdict !== 'training-only') return t(`sheet.fit.${fit}`)
 	if (verdict === 'replace' && !isBuying) return t('sheet.verdict.replace-later')
 	return by === undefined
 		? t(`sheet.verdict.${verdict}`)
 		: `${t(`sheet.verdict.${verdict}`)} ${t('player.whenBy', { date: dateWords(by) })}`
 }
 export const owned: Section = (input, _notes, t) => {
-	const { owned: pairs, gate } = planOf(input)
+	const plan = planOf(input)
+	const { owned: pairs, gate } = plan
 	if (pairs.length === 0) return []
 	const rows = pairs
 		.toSorted((one, other) => order.indexOf(one.verdict) - order.indexOf(other.verdict))
 		.map((pair) => [
 			pairName(pair.id, input.visit, t),
-			verdictOf(pair, !buyingWaits(gate), t),
+			verdictOf(pair, !buyingWaits(gate), fitIn(pair, input.visit, plan), t),
 			whyOf(pair),
 		])
 	return [

@@ -4,6 +4,7 @@ import type { Speak } from '../../words/speak.ts'
 import { capital } from '../../words/words.ts'
 import { heading, say } from '../base.ts'
 import type { Block } from '../document.ts'
+import { fitIn, staysOff } from '../fit.ts'
 import type { ReportInput } from '../inputs.ts'
 import { pairName } from '../pair-names.ts'
 import { planOf } from '../plan-of.ts'
@@ -48,10 +49,10 @@ export const untils = {
 type Untils = (typeof untils)[keyof typeof untils]
 /** What to wear until the foot was looked at, and the care of its skin: never held. */
 export function untilFootReview(input: ReportInput, t: Speak, to: Untils = untils.player): Block[] {
-	const { gate, owned } = planOf(input)
-	if (!awaitsFootReview(gate)) return []
-	const worn = owned
-		.filter(({ verdict }) => verdict === 'keep')
+	const plan = planOf(input)
+	if (!awaitsFootReview(plan.gate)) return []
+	const worn = plan.owned
+		.filter((pair) => pair.verdict === 'keep' && !staysOff(fitIn(pair, input.visit, plan)))
 		.map(({ id }) => pairName(id, input.visit, t))
 	return [
 		heading(t(to.title)),

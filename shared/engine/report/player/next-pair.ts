@@ -5,6 +5,7 @@ import type { Speak } from '../../words/speak.ts'
 import { capital } from '../../words/words.ts'
 import { heading, type Section, say } from '../base.ts'
 import type { BlockOf } from '../document.ts'
+import { fitIn, staysOff } from '../fit.ts'
 import type { ReportInput } from '../inputs.ts'
 import { markedLines, modelWords } from '../marked.ts'
 import { shopPairs } from '../page-one/shop.ts'
@@ -42,9 +43,13 @@ function rowsBeyondCard(pairs: readonly Pair[], input: ReportInput, t: Speak): R
 	})
 }
 /** Where a pair at hand serves, nothing needs to be bought: a row for each pair. */
-function keptPairs({ gate, pairs }: SettledPlan, { visit }: ReportInput, t: Speak): Row[] {
-	if (buyingWaits(gate)) return []
-	const kept = pairs.filter(({ means, ownedPair }) => means !== 'buy' && ownedPair !== undefined)
+function keptPairs(plan: SettledPlan, { visit }: ReportInput, t: Speak): Row[] {
+	if (buyingWaits(plan.gate)) return []
+	const off = plan.owned.filter((pair) => staysOff(fitIn(pair, visit, plan))).map(({ id }) => id)
+	const kept = plan.pairs.filter(
+		({ means, ownedPair }) =>
+			means !== 'buy' && ownedPair !== undefined && !off.includes(ownedPair),
+	)
 	const alike = Map.groupBy(kept, ({ means, ownedPair }) => `${means} ${ownedPair}`)
 	return [...alike.values()].map((group) => {
 		const [{ means = 'keep', ownedPair = '' } = {}] = group

@@ -1,11 +1,13 @@
 /** The pairs at hand: what to do with each, and why. */
 import type { Kept, OwnedPair } from '../../findings/assessment.ts'
+import type { Fit } from '../../onfoot/fit.ts'
 import { pairsLeftOff } from '../../prescription/owned.ts'
 import type { SettledPlan } from '../../prescription/settled.ts'
 import type { Speak } from '../../words/speak.ts'
 import type { StatementCode } from '../../words/statement.ts'
 import { capital, dateWords } from '../../words/words.ts'
 import { heading, type Section } from '../base.ts'
+import { fitIn, staysOff } from '../fit.ts'
 import type { ReportInput } from '../inputs.ts'
 import { mostPairs } from '../page-one/most-pairs.ts'
 import { pairName } from '../pair-names.ts'
@@ -67,9 +69,17 @@ function reasonsOf(pair: Owned, reader: Reader, gate: SettledPlan['gate'], t: Sp
 		whole,
 	}
 }
+/** What to do with a new pair; of one for training alone or to be mended the verdict says more. */
+function fitWords(pair: Owned, fit: Fit | undefined, t: Speak): string | undefined {
+	if (fit === undefined) return undefined
+	const saysMore = pair.verdict === 'training-only' || pairsLeftOff([pair]).length > 0
+	return saysMore && !staysOff(fit) ? undefined : t(`player.fit.${fit}`)
+}
 /** What to do with a pair. One to be replaced is left off while nothing may be bought. */
-function verdictWords(pair: Owned, isBuying: boolean, t: Speak): string {
+function verdictWords(pair: Owned, isBuying: boolean, fit: Fit | undefined, t: Speak): string {
 	const { verdict, by } = pair
+	const ofNew = fitWords(pair, fit, t)
+	if (ofNew !== undefined) return ofNew
 	if (verdict === 'stop-wearing' || (verdict === 'replace' && !isBuying))
 		return t('player.stopWearing')
 	if (pairsLeftOff([pair]).length > 0) return t('player.mendFirst')
@@ -123,7 +133,7 @@ export function pairRows(
 		.toSorted((one, other) => place(one) - place(other))
 		.map((pair) => ({
 			name: pairName(pair.id, input.visit, t),
-			verdict: verdictWords(pair, isBuying, t),
+			verdict: verdictWords(pair, isBuying, fitIn(pair, input.visit, plan), t),
 			...reasonsOf(pair, reader, plan.gate, t),
 		}))
 }

@@ -1,12 +1,12 @@
 /** What was told of the time since the visit before, a line each. It describes, and judges nothing. */
 import { conditionRow } from '../../conditions/registry.ts'
 import { troublesIn } from '../../recheck/told.ts'
-import type { Since, Visit } from '../../visit/visit.ts'
+import type { Pair, Since, Visit } from '../../visit/visit.ts'
 import { count, listed } from '../../words/en/format.ts'
 import { pairFor } from '../../words/en/question-names.ts'
 import { toDoName, troubleName, wornNames } from '../../words/en/recheck.ts'
 import type { Speak } from '../../words/speak.ts'
-import { capital, conditionInWords, sideWords } from '../../words/words.ts'
+import { capital, conditionInWords, shown, sideWords } from '../../words/words.ts'
 import type { BlockOf } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
 
@@ -51,11 +51,33 @@ const troubleOf = (list: Parameters<typeof troublesIn>[0], t: Speak): string | u
 	if (found.length > 0) return t('since.trouble', { troubles: listed(found.map(troubleName)) })
 	return list?.includes('none') ? t('since.noTrouble') : undefined
 }
+/** What was seen and told of a pair on the foot; what becomes of it stands with the pairs. */
+function onFootTold({ onFoot = {} }: Pair, t: Speak): string[] {
+	const { left, right, comfortFirst, comfortLater } = onFoot
+	const [leftMm, rightMm] = [left?.roomMm, right?.roomMm]
+	const one = leftMm ?? rightMm
+	const side = sideWords[leftMm === undefined ? 'right' : 'left']
+	const room =
+		leftMm !== undefined && rightMm !== undefined
+			? t('since.room', { left: shown(leftMm), right: shown(rightMm) })
+			: one !== undefined && t('since.roomOf', { room: shown(one), side })
+	return [
+		room,
+		comfortFirst !== undefined && t('since.comfortFirst', { first: comfortFirst }),
+		comfortLater !== undefined && t('since.comfortLater', { later: comfortLater }),
+	].filter((part) => typeof part === 'string')
+}
 const bought: Rows = ({ since, visit }, t) =>
 	(since.bought ?? []).map(({ role, answer, why, pair, trouble }) => {
-		const name = visit.footwear?.find(({ id }) => id === pair)?.name
+		const got = visit.footwear?.find(({ id }) => id === pair)
 		const said = answer && t(`since.bought.${answer}`)
-		const text = told(said, name, because(why, t), troubleOf(trouble, t))
+		const text = told(
+			said,
+			got?.name,
+			because(why, t),
+			troubleOf(trouble, t),
+			...(got ? onFootTold(got, t) : []),
+		)
 		return row(pairFor(role), text, t, 'footwear')
 	})
 const worn: Rows = ({ since }, t) =>

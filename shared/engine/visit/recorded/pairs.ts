@@ -2,6 +2,7 @@
 import { z } from 'zod'
 import { choice, count, isoDate, measure, note, text, yesNo } from '../fields.ts'
 import { damages, pairRoles, sizeSystems, soles } from '../terms.ts'
+import { onFootSchema } from './on-foot.ts'
 
 export const pairSchema = z.strictObject({
 	id: text('Pair', 40),
@@ -53,6 +54,7 @@ export const pairSchema = z.strictObject({
 		.array(z.strictObject({ from: isoDate('From'), to: isoDate('To') }))
 		.max(20)
 		.optional(),
+	onFoot: onFootSchema.optional(),
 	note: note('Note', 500).optional(),
 })
 export type Pair = z.infer<typeof pairSchema>

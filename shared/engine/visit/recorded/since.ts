@@ -4,7 +4,16 @@
  */
 import { z } from 'zod'
 import { choice, isoDate, measure, text, yesNo } from '../fields.ts'
-import { doneAnswers, pairRoles, takenGroups, toDoKinds, troubles, whyNotDone } from '../terms.ts'
+import {
+	doneAnswers,
+	features,
+	pairRoles,
+	soles,
+	takenGroups,
+	toDoKinds,
+	troubles,
+	whyNotDone,
+} from '../terms.ts'
 
 /** With 'none' said, so that no trouble is another thing than not asked. */
 const troubleList = z.array(choice('Trouble', ['none', ...troubles])).max(troubles.length)
@@ -21,6 +30,20 @@ const doneSchema = z.strictObject({
 	/** Where it was not done, or in part. */
 	why: choice('Why not', whyNotDone).optional(),
 })
+/** Worked out and not measured: beside the longest feet that can be recorded it is longer still. */
+const lengthMm = (title: string) => measure(title, 'mm', [50, 600], [150, 350], 1)
+const askedSchema = z.strictObject({
+	insideLengthMm: z
+		.strictObject({
+			min: lengthMm('Least inside length'),
+			target: lengthMm('Best inside length'),
+			max: lengthMm('Most inside length'),
+		})
+		.optional(),
+	sole: choice('Sole', soles).optional(),
+	seek: z.array(choice('Look for', features)).max(features.length),
+	avoid: z.array(choice('Avoid', features)).max(features.length),
+})
 const boughtSchema = z.strictObject({
 	role: choice('Worn for', pairRoles),
 	answer: choice('Bought', ['bought', 'not-bought', 'not-wanted']).optional(),
@@ -28,6 +51,8 @@ const boughtSchema = z.strictObject({
 	/** The pair of the visit that it is, by its id. */
 	pair: text('Which pair', 40).optional(),
 	trouble: troubleList.optional(),
+	/** What the plan asked of it, so that what was got is held against that. */
+	asked: askedSchema.optional(),
 })
 const wornSchema = z.strictObject({
 	what: choice('Worn inside', ['insert', 'raise']),

@@ -1,12 +1,19 @@
 /** The verdict on a pair that the player owns, and what its room comes to. */
 import type { Sole, Surface } from '../../visit/terms.ts'
 import { sentence } from '../sentence.ts'
-import { amount, article, capital, day, number, term, terms, together } from './format.ts'
+import { amount, article, capital, day, number, ofSide, term, terms, together } from './format.ts'
+import { onFootParts, onFootSentences } from './on-foot.ts'
 import { pairParts } from './pairs.ts'
 import { type Part, spokenParts } from './parts.ts'
 
 /** Toe room and the band asked for, mm. */
-type Room = { toeRoomMm: number; leastMm: number; mostMm: number }
+type Room = {
+	toeRoomMm: number
+	leastMm: number
+	mostMm: number
+	/** The feet on which it was seen standing, where that decides. */
+	seen?: 'left' | 'right' | 'both'
+}
 const asked = ({ leastMm, mostMm }: Room): string =>
 	`${number(leastMm)} to ${amount(mostMm, 'mm')} asked for`
 /** Below nought the pair is shorter than the length to fit. */
@@ -14,7 +21,8 @@ const room = (of: Room): string =>
 	of.toeRoomMm < 0
 		? `Inside it is ${amount(-of.toeRoomMm, 'mm')} shorter than the length to fit; toe room of ` +
 			asked(of)
-		: `Toe room ${amount(of.toeRoomMm, 'mm')}, ${asked(of)}`
+		: `Toe room ${amount(of.toeRoomMm, 'mm')}` +
+			`${of.seen === undefined ? '' : ` seen standing (${ofSide(of.seen, 'foot', 'feet')})`}, ${asked(of)}`
 
 /** What is to be done with the pair. */
 const verdictSentences = {
@@ -189,7 +197,7 @@ const otherSentences = {
 	}),
 }
 const ownedParts = { ...verdictSentences, ...roomSentences, ...otherSentences }
-const partSentences = { ...pairParts, ...ownedParts }
+const partSentences = { ...pairParts, ...ownedParts, ...onFootParts }
 /** The verdict of a pair, then what it rests on: each part by its own code. */
 type Whole = { said: readonly Part[] }
 /** `pair` as the player calls it. */
@@ -210,6 +218,8 @@ const wholeSentence = sentence<Whole>({
 export const ownedSentences = {
 	...pairParts,
 	...ownedParts,
+	...onFootParts,
+	...onFootSentences,
 	'owned.pair': wholeSentence,
 	'pairs.pair': wholeSentence,
 	'footwear.pair': sentence<WholeOfPair>({
