@@ -6,6 +6,7 @@ import { anklesSchema } from './recorded/ankles.ts'
 import { bodySchema } from './recorded/body.ts'
 import { conditionSchema } from './recorded/conditions.ts'
 import { feetSchema } from './recorded/feet.ts'
+import { insertWornSchema } from './recorded/insert-worn.ts'
 import { coreSetAsideSchema, outcomeSchema } from './recorded/outcomes.ts'
 import { pairSchema } from './recorded/pairs.ts'
 import { playSchema } from './recorded/play.ts'
@@ -16,6 +17,7 @@ import { seasonSchema } from './recorded/season.ts'
 import { sinceSchema } from './recorded/since.ts'
 import { purchaseMeans } from './terms.ts'
 
+export type { Adjustment, InsertWorn } from './recorded/insert-worn.ts'
 export type { Outcome } from './recorded/outcomes.ts'
 export type { Pair } from './recorded/pairs.ts'
 export { type Player, playerSchema } from './recorded/player.ts'
@@ -63,6 +65,8 @@ export const visitSchema = z.strictObject({
 	complaint: text('What brought the player', 500).optional(),
 	/** Of a re-check: what was asked about the time since the signed visit before. */
 	since: sinceSchema.optional(),
+	/** The insert of ours that was worn when the player came. */
+	insertWorn: insertWornSchema.optional(),
 	/** Of the visit as a whole. */
 	notes: note('Clinical notes', 10000).optional(),
 })

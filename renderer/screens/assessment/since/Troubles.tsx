@@ -3,17 +3,10 @@ import { troubles } from '../../../../shared/engine/visit/terms.ts'
 import { withValue } from '../../../parts/draft-path.ts'
 import { SeveralOf } from '../../../parts/measure/Toggles.tsx'
 import type { DraftProps } from '../stepProps.ts'
+import { noneApart } from './noneApart.ts'
 
 const terms = ['none', ...troubles] as const
 type Term = (typeof terms)[number]
-/** None and a trouble exclude each other: what was said last stands. */
-function chosenNow(before: readonly Term[], after: readonly Term[] | undefined) {
-	if (!after) return undefined
-	const saysNone = after.includes('none') && !before.includes('none')
-	return saysNone
-		? (['none'] as const)
-		: after.filter((term) => term !== 'none' || after.length === 1)
-}
 interface TroublesProps extends Pick<DraftProps, 'change'> {
 	path: string
 	chosen: readonly Term[] | undefined
@@ -24,6 +17,6 @@ export const Troubles = ({ path, chosen = [], change }: TroublesProps) => (
 		path={path}
 		terms={terms}
 		chosen={chosen}
-		choose={(after) => change((now) => withValue(now, path, chosenNow(chosen, after)))}
+		choose={(after) => change((now) => withValue(now, path, noneApart(chosen, after)))}
 	/>
 )
