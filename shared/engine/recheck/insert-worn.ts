@@ -75,7 +75,7 @@ function ordered(last: LastVisit, plan: SettledPlan, protocol: Protocol): Insert
 		: { orderedOn: visit.visitDate, ...Object.fromEntries(sides) }
 }
 /** Whether it was said that the insert of before is worn no more. */
-function isLeftOff({ insertWorn, since }: Visit): boolean {
+export function isInsertLeftOff({ insertWorn, since }: Visit): boolean {
 	const now = since?.worn?.find(({ what }) => what === 'insert')?.now
 	return insertWorn?.stillWorn === false || (now !== undefined && now !== 'still-worn')
 }
@@ -89,5 +89,5 @@ export function insertAfter(last: LastVisit, protocol: Protocol): InsertWorn | u
 	if (before && kept && kept.anew !== true)
 		return carried(before, visitDate, isDeclined ? [] : kept.lines)
 	const made = isDeclined ? undefined : ordered(last, plan, protocol)
-	return made ?? (before && !isLeftOff(visit) ? carried(before, visitDate, []) : undefined)
+	return made ?? (before && !isInsertLeftOff(visit) ? carried(before, visitDate, []) : undefined)
 }

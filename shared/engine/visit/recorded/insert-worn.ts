@@ -26,7 +26,7 @@ const wornSideSchema = z.strictObject({
 		.array(
 			z.strictObject({
 				element: text('Element of the insert', 60),
-				value: z.number().min(0).max(400).optional(),
+				value: measure('Amount of the element', '', [0, 400], [0, 60], 1).optional(),
 				unit: text('Unit', 60).optional(),
 			}),
 		)

@@ -60,7 +60,7 @@ export interface LoadParams {
 }
 const under = (value: number | undefined, says: (value: number) => string): string[] =>
 	value === undefined ? [] : [says(value)]
-const loadActs = (load: LoadParams): string[] => [
+export const loadActs = (load: LoadParams): string[] => [
 	...under(load.hoursPerWeek, (hours) => `at most ${amount(hours, 'hours')} of sport a week`),
 	...under(load.sessionsPerWeek, (sessions) =>
 		sessions === 0 ? 'no session' : `at most ${amount(sessions, 'sessions')} a week`,
