@@ -12,6 +12,7 @@ import { settledPlan } from '../../shared/engine/prescription/settled.ts'
 import { openProtocol } from '../../shared/engine/protocol/protocol.ts'
 import { insertAfter } from '../../shared/engine/recheck/insert-worn.ts'
 import { adjustmentsOf } from '../../shared/engine/report/adjustments-of.ts'
+import { kinds, unnamedClinic } from '../../shared/engine/report/kinds.ts'
 import { noDecisions } from '../../shared/engine/visit/decisions.ts'
 import type { InsertWorn } from '../../shared/engine/visit/recorded/insert-worn.ts'
 import { bothSides } from '../../shared/engine/visit/sides.ts'
@@ -67,6 +68,10 @@ describe('what is proposed', () => {
 			{ side: 'left', place: 'heel', act: 'add', element: 'heel-cushion', mm: 3 },
 			{ side: 'left', place: 'inner-arch', act: 'grind', element: 'shell', mm: 1 },
 		])
+	})
+	it('adds nothing to an insert that is too thick for the boot', () => {
+		const visit = visitOf(worn({ elements: elements('shell'), places: ['heel', 'too-thick'] }))
+		expect(keptOf(visit)?.lines.map(({ act }) => act)).toEqual(['maker-judges', 'grind'])
 	})
 	it('nothing where none is told, and the insert is kept', () => {
 		expect(keptOf(visitOf(worn({ places: ['none'] })))?.lines).toEqual([])
@@ -151,9 +156,37 @@ describe('over any insert', () => {
 				},
 			})
 			expect(
-				adjustmentsOf({ assessment: assess(visit) as never, decisions: noDecisions }),
+				adjustmentsOf({ assessment: assess(visit) as never, decisions: noDecisions, draft: false }),
 			).toBeUndefined()
 		}
+	})
+})
+describe('the page for the laboratory', () => {
+	const clinic = unnamedClinic
+	const input = (visit: Visit, decisions = noDecisions) => ({
+		visit,
+		assessment: assess(visit) as unknown as KeptAssessment,
+		decisions,
+		clinic,
+		draft: false,
+		on: visit.visitDate,
+	})
+	const visit = visitOf(worn({ elements: elements('shell'), places: ['edge'] }))
+	it('is of the insert of a day, and says what is done, on which side', () => {
+		const { compose, problems } = kinds['insert-order']
+		expect(problems(input(visit))).toEqual([])
+		const page = JSON.stringify(compose(input(visit)))
+		expect(page).toContain('Adjust the insert of 10 January 2027')
+		expect(page).toContain('Grind: edge')
+		expect(page).not.toContain('true-size')
+	})
+	it('is none where the insert stays as it is, and a whole order where a new one is made', () => {
+		const asItIs = visitOf(worn({ places: ['none'] }))
+		expect(kinds['insert-order'].problems(input(asItIs)).join()).toContain('goes on being worn')
+		const question = assess(visit).prescription.questions.find(({ id }) => id === 'insert')
+		if (!question) throw new Error('the insert is not asked about')
+		const anew = withAnswer(noDecisions, changedTo(question, { anew: true }))
+		expect(kinds['insert-order'].compose(input(visit, anew)).title).toBe('Insert order')
 	})
 })
 describe('from visit to visit', () => {

@@ -58,9 +58,13 @@ const doneOn = ({ worn, side, place }: Told, { act, element }: AdjustRow): strin
 	)?.on
 /** The first that the insert has something for and that was not done before. */
 function rowFor(told: Told): AdjustRow | undefined {
-	const rows = adjustRows[told.place].filter(
-		({ whereHas, element }) => !whereHas || (element !== undefined && hasElement(told, element)),
-	)
+	// nothing goes into a boot that has no room for what is in it
+	const isFull = placesTold(told.worn, told.side).includes('too-thick')
+	const rows = adjustRows[told.place]
+		.filter(
+			({ whereHas, element }) => !whereHas || (element !== undefined && hasElement(told, element)),
+		)
+		.filter(({ act }) => !(isFull && act === 'add'))
 	return rows.find((row) => doneOn(told, row) === undefined) ?? rows.at(-1)
 }
 /** What was done there before, whatever it was: it is known, and not repeated unseen. */
@@ -71,7 +75,7 @@ const doneBefore = ({ worn, side, place }: Told): Statement[] =>
 			.map((line) => state('insert.adjust-done-before', { on, line })),
 	)
 function againstOf(told: Told, { act, element }: AdjustRow): Statement[] {
-	const { today, worn, side, protocol } = told
+	const { today, protocol } = told
 	const isCalled = today.elements.some((one) => one.element === element)
 	return [
 		...(act === 'take-off' && element !== undefined && isCalled
@@ -79,9 +83,6 @@ function againstOf(told: Told, { act, element }: AdjustRow): Statement[] {
 			: []),
 		...(act === 'grind' && element === 'shell'
 			? [state('insert.adjust-thin-shell', { leastMm: protocol.value('insert.bootShellMinMm') })]
-			: []),
-		...(act === 'add' && placesTold(worn, side).includes('too-thick')
-			? [state('insert.adjust-no-room')]
 			: []),
 		...doneBefore(told),
 	]

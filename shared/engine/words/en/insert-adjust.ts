@@ -82,10 +82,6 @@ export const adjustSentences = {
 			`A thinner shell bends more and can break; boots take one of ${amount(leastMm, 'mm')} at least.`,
 		laboratory: ({ leastMm }) => `Not below ${amount(leastMm, 'mm')}.`,
 	}),
-	'insert.adjust-no-room': sentence({
-		clinician: () => 'The insert is too thick for the boot already: this takes more room.',
-		laboratory: () => 'The insert is too thick for the boot already.',
-	}),
 	'insert.adjust-done-before': sentence<{ on: string; line: Adjustment }>({
 		clinician: ({ on, line }) => `Done there on ${day(on)}: ${adjustmentText(line)}.`,
 		laboratory: ({ on, line }) => `Done there on ${day(on)}: ${adjustmentText(line)}.`,
