@@ -168,7 +168,8 @@ describe('the page for the laboratory', () => {
 		assessment: assess(visit) as unknown as KeptAssessment,
 		decisions,
 		clinic,
-		draft: false,
+		signedAt: undefined,
+		draft: true,
 		on: visit.visitDate,
 	})
 	const visit = visitOf(worn({ elements: elements('shell'), places: ['edge'] }))
@@ -179,6 +180,8 @@ describe('the page for the laboratory', () => {
 		expect(page).toContain('Adjust the insert of 10 January 2027')
 		expect(page).toContain('Grind: edge')
 		expect(page).not.toContain('true-size')
+		// what was never answered is ordered of nobody
+		expect(problems({ ...input(visit), draft: false })).toHaveLength(1)
 	})
 	it('is none where the insert stays as it is, and a whole order where a new one is made', () => {
 		const asItIs = visitOf(worn({ places: ['none'] }))
