@@ -7,7 +7,7 @@ import { signedRecheck, signedWithInsert } from './course-before.ts'
 import { agreeOnSign, settleQuestions, shot, signButton } from './drive.ts'
 import { type RunningHost, startHost } from './host.ts'
 
-test.describe.configure({ timeout: 60_000 })
+test.describe.configure({ timeout: 180_000 })
 let host: RunningHost
 let page: Page
 const faults: string[] = []
@@ -54,7 +54,7 @@ async function sign(): Promise<void> {
 	await page.getByRole('button', { name: 'On to Sign' }).click()
 	await agreeOnSign(page)
 	await signButton(page).click()
-	await expect(page.getByText(/^Signed as/)).toBeVisible()
+	await expect(page.getByText(/^Signed as/)).toBeVisible({ timeout: 60_000 })
 }
 test('heel pain over four visits stands in one picture, each change against its error', async () => {
 	const playerId = await signedWithInsert(

@@ -9,13 +9,13 @@ import { capital, conditionInWords, sideWords } from '../words/words.ts'
 import { changesOver } from './changes.ts'
 
 /** What was asked of a complaint at one visit; what was not is absent. */
-export interface CourseReading {
+interface CourseReading {
 	now?: number
 	worst?: number
 	missed?: number
 	daysOff?: number
 }
-export interface PainStep {
+interface PainStep {
 	of: 'now' | 'worst'
 	/** ISO dates of the two visits that have it. */
 	from: string
@@ -30,7 +30,7 @@ export interface CourseComplaint {
 	readings: CourseReading[]
 	steps: PainStep[]
 }
-export interface CourseVisit {
+interface CourseVisit {
 	date: string
 	/** The letter that stands for what was changed; absent where nothing was. */
 	mark?: string

@@ -17,7 +17,6 @@ import { seasonSchema } from './recorded/season.ts'
 import { sinceSchema } from './recorded/since.ts'
 import { purchaseMeans } from './terms.ts'
 
-export type { Adjustment, InsertWorn } from './recorded/insert-worn.ts'
 export type { Outcome } from './recorded/outcomes.ts'
 export type { Pair } from './recorded/pairs.ts'
 export { type Player, playerSchema } from './recorded/player.ts'

@@ -22,7 +22,7 @@ import { practiceBasis } from '../basis.ts'
 import { type AdjustRow, adjustRows } from './adjust.table.ts'
 
 /** Places of trouble that were told of a side, each once in their order; 'none' is none. */
-export const placesTold = (worn: InsertWorn | undefined, side: Side): InsertPlace[] =>
+const placesTold = (worn: InsertWorn | undefined, side: Side): InsertPlace[] =>
 	insertPlaces.filter((place) => worn?.[side]?.places?.includes(place))
 /** Whether any place of trouble was told. */
 export const isInsertTrouble = ({ insertWorn }: Pick<Visit, 'insertWorn'>): boolean =>
