@@ -103,7 +103,7 @@ function Numbers({ course }: { course: PlayerCourse }) {
 				aria-expanded={open}
 				aria-controls={id}
 				onClick={() => setOpen(!open)}
-				sx={{ minHeight: 44, px: 1 }}
+				sx={{ minHeight: 44, px: 1, alignSelf: 'start', justifySelf: 'start' }}
 			>
 				Numbers
 				<Box component="span" sx={spokenOnly}>

@@ -36,7 +36,7 @@ const mostPain = 10
 const painTicks = [0, 5, 10] as const
 /** Room for the letters over a plot, and for the sessions missed below it. */
 const markRoom = 13
-const missedRoom = 14
+const missedRoom = 17
 
 /** Words in as many lines as the width asks for. */
 function wrapped(words: string, widthPt: number): string[] {
@@ -92,7 +92,7 @@ function pain(plot: Plot): string[] {
 	return [
 		...worst.pieces.map((piece) => path(piece, { colour: ink, width: 1.2, dash: '4 3' })),
 		...now.pieces.map((piece) => path(piece, { colour, width: 1.8 })),
-		...readingNumbers(placed, { ...box, y: box.y - 8, height: box.height + 16 }, []),
+		...readingNumbers(placed, { ...box, y: box.y - 8, height: box.height + 8 }, []),
 		...worst.readings.map(({ place }) => marker('square', place, colour)),
 		...now.readings.map(({ place }) => marker('circle', place, colour)),
 	]
@@ -116,7 +116,7 @@ const marks = ({ course, box, atX }: Plot): string[] =>
 		]
 	})
 function missed({ course, complaint, box, atX }: Plot): string[] {
-	const y = box.y + box.height + 11
+	const y = box.y + box.height + 14
 	const told = course.visits.flatMap(({ date }, at) => {
 		const value = complaint.readings[at]?.missed
 		return value === undefined ? [] : [text([atX(date), y], String(value), { anchor: 'middle' })]
