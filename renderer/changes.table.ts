@@ -2,12 +2,12 @@
 import type { CallName } from '../shared/contract.ts'
 
 const ofRecall = ['recall.list', 'recall.referrals'] as const
-const ofVisit = [...ofRecall, 'visits.open', 'visits.history', 'reports.sheet', 'players.open', 'players.summary'] as const
+const ofVisit = [...ofRecall, 'visits.open', 'visits.history', 'reports.sheet', 'players.open', 'players.summary', 'players.course'] as const
 /** The page of an item is asked anew by what happened to the item, which its list says. */
 const ofOutbox = [...ofRecall, 'outbox.list', 'outbox.tell', 'breaches.list', 'players.summary'] as const
 /** What is put there, or given up before it left, changes what nobody was given yet. */
 const ofPut = [...ofOutbox, 'outbox.unsent'] as const
-const ofOutreach = [...ofRecall, 'outreach.list', 'players.open', 'players.search', 'players.summary'] as const
+const ofOutreach = [...ofRecall, 'outreach.list', 'players.open', 'players.search', 'players.summary', 'players.course'] as const
 
 /**
  * By the call that changes. A draft is saved each second while somebody types, and a season with

@@ -21,6 +21,7 @@ const reads: Reads = {
 	'players.search': { does: 'search', objectRef: ({ query }) => `query:${query}` },
 	'players.open': { does: 'read', player: ofPlayer },
 	'players.summary': { does: 'read', player: ofPlayer, objectRef: () => 'summary' },
+	'players.course': { does: 'read', player: ofPlayer, objectRef: () => 'course' },
 	'drafts.open': { does: 'read', player: ofPlayer, objectRef: () => 'draft' },
 	'drafts.preview': { does: 'read', objectRef: ({ draftId }) => `draft:${draftId}` },
 	'visits.open': { does: 'read', objectRef: ofVisit },

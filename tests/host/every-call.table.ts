@@ -102,6 +102,7 @@ export const everyCall: Record<CallName, Row> = {
 	'players.save': yes(({ playerId }) => ({ playerId, player: adult })),
 	'players.open': yes(ofPlayer),
 	'players.summary': yes(ofPlayer),
+	'players.course': yes(ofPlayer),
 	'players.typed': yes(ofPlayer),
 	'players.keepTyped': yes(({ playerId }) => ({ playerId, typed: { club: 'Invented Rovers' } })),
 	'players.merge': yes(({ fromId, intoId }) => ({ from: fromId, into: intoId, reason: why })),

@@ -176,6 +176,7 @@ export const powerOf = {
 	'players.save': 'players',
 	'players.open': 'players',
 	'players.summary': 'players',
+	'players.course': 'visits',
 	'players.typed': 'players',
 	'players.keepTyped': 'players',
 	'players.merge': 'join-players',

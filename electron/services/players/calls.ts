@@ -1,6 +1,7 @@
 import type { Handlers } from '../../calls/handlers.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
+import { playerCourse } from './course.ts'
 import { mergePlayers, unmergePlayers } from './merging.ts'
 import { openPlayer, savePlayer } from './players.ts'
 import { searchPlayers } from './search.ts'
@@ -17,6 +18,7 @@ export const playerCalls = (
 		'players.save': (input) => savePlayer(memory, deps, input),
 		'players.open': (input) => openPlayer(memory, deps, input),
 		'players.summary': (input) => summaryOf(memory, deps, input),
+		'players.course': (input) => playerCourse(memory, deps, input),
 		'players.typed': (input) => openTyped(memory, deps, input),
 		'players.keepTyped': (input) => keepTyped(memory, deps, input),
 		'players.merge': (input) => mergePlayers(memory, deps, input),

@@ -4,37 +4,21 @@ import {
 	pairsInFew,
 	planInFew,
 	reviewInFew,
-	type SignedPlan,
 	sizesInFew,
 } from '../../../shared/desk/players/plan-in-few.ts'
 import type { PlayerSummary } from '../../../shared/desk/players/summary.ts'
 import { type Role, treating } from '../../../shared/desk/workplace/call.ts'
 import { dayHere } from '../../../shared/desk/workplace/local-day.ts'
-import { assessmentOf } from '../records/assessment.ts'
 import type { Deps } from '../records/deps.ts'
 import type { Memory } from '../records/memory.ts'
-import { Refusal } from '../records/refusal.ts'
-import { tryVisit } from '../visits/reading.ts'
-import { type VisitLine, visitsOf } from '../visits/visits.ts'
+import { visitsOf } from '../visits/visits.ts'
+import { type ReadPlan, readPlan } from './read-plan.ts'
 import { sentOf } from './sent.ts'
 
 type Needs = Pick<Memory, 'outbox' | 'people' | 'players'>
 /** Visits whose lengths stand beside one another: a choice of this program. */
 const mostVisits = 6
 
-/** A signed visit that can be read, or why it cannot. */
-type ReadPlan = { visitId: string; signed: SignedPlan } | { trouble: string }
-function readPlan(deps: Deps, line: VisitLine): ReadPlan {
-	const read = tryVisit(deps, line)
-	if ('trouble' in read) return read
-	const { visitId, visit, decisions } = read.visit
-	try {
-		return { visitId, signed: { visit, decisions, assessment: assessmentOf(read.visit) } }
-	} catch (error) {
-		if (!(error instanceof Refusal)) throw error
-		return { trouble: error.message }
-	}
-}
 const seesPlans = (role: Role): boolean => treating.includes(role)
 
 export function summaryOf(

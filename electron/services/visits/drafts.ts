@@ -9,7 +9,7 @@ import type { OpenDraft } from './memory.ts'
 import { hasNote } from './notes.ts'
 import type { OtherWindow } from './presence.ts'
 import { putDraft, revisionOf } from './put-draft.ts'
-import { recheckParts } from './rechecking.ts'
+import { insertParts, recheckParts } from './rechecking.ts'
 import type { Typists } from './typists.ts'
 import { earlierVisits, latest } from './visits.ts'
 
@@ -57,7 +57,7 @@ export function openDraft(
 			player,
 			visitDate,
 			screening: {},
-			...(recheck && recheckParts(memory, deps, { playerId, visitDate })),
+			...(recheck ? recheckParts : insertParts)(memory, deps, { playerId, visitDate }),
 		},
 		raw: {},
 		decisions: noDecisions,

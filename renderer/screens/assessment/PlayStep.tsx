@@ -12,6 +12,7 @@ import { MeasureField } from '../../parts/MeasureField.tsx'
 import { SeveralOf } from '../../parts/measure/Toggles.tsx'
 import { Conditions } from './Conditions.tsx'
 import { Pairs } from './Pairs.tsx'
+import { InsertWorn } from './since/InsertWorn.tsx'
 import type { DraftProps, StepProps } from './stepProps.ts'
 import type { Step } from './steps.ts'
 import { TakeOver } from './TakeOver.tsx'
@@ -37,6 +38,11 @@ export function PlayStep({ step, last, goTo, ...props }: PlayStepProps) {
 			<Part title="Pairs the player owns" answers="footwear">
 				<Pairs {...props} />
 			</Part>
+			{draft.visit.insertWorn && !draft.visit.since && (
+				<Part title="The insert that is worn">
+					<InsertWorn draft={draft} change={change} />
+				</Part>
+			)}
 			<DenseField
 				path="notes"
 				hint="For the clinician alone: no document carries them"

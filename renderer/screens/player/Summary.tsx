@@ -7,6 +7,7 @@ import { dayInWords, dayOfMoment } from '../../parts/dates.ts'
 import { Empty } from '../../parts/Page.tsx'
 import { Panel } from '../../parts/panels.tsx'
 import { may, type PersonRole } from '../../parts/roles.ts'
+import { Course } from './Course.tsx'
 import { DetailsShown } from './DetailsShown.tsx'
 import { Facts } from './Facts.tsx'
 import { Pairs, Sizes } from './Measured.tsx'
@@ -133,6 +134,7 @@ export function Summary({ summary, opened, role, playerId }: SummaryProps) {
 			left={
 				<>
 					<Now plan={plan} troubles={troubles} draft={opened.drafts[0]} />
+					<Course playerId={playerId} />
 					<Pairs pairs={plan?.pairs ?? []} hasVisits={plan !== undefined} />
 					<Sizes sizes={sizes} />
 				</>

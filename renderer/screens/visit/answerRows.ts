@@ -3,6 +3,7 @@ import type { SignedVisit } from '../../../shared/contract.ts'
 import type { Answer, AnswerFields } from '../../../shared/engine/visit/answers.ts'
 import { termWords } from '../../../shared/engine/visit/terms.ts'
 import { featureName } from '../../../shared/engine/words/en/features.ts'
+import { adjustmentLine } from '../../../shared/engine/words/en/insert-adjust.ts'
 import { elementName } from '../../../shared/engine/words/en/insert-names.ts'
 import { questionName } from '../../../shared/engine/words/en/question-names.ts'
 import { capital } from '../../../shared/engine/words/words.ts'
@@ -70,6 +71,9 @@ const told: Told = {
 			)
 			.join('; '),
 	keep: (ids, name) => `kept: ${ids.map(name).join('; ') || 'none'}`,
+	adjust: (lines) =>
+		`the insert that is worn: ${lines.map(adjustmentLine).join('; ') || 'as it is'}`,
+	anew: (anew) => (anew ? 'a new insert in its place' : 'no new insert'),
 	reviewDate: dayInWords,
 }
 const fieldWords = (fields: AnswerFields, name: NameOf): string =>

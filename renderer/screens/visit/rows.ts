@@ -27,6 +27,7 @@ const groups: Readonly<Record<Exclude<keyof Visit, 'format' | 'version' | 'visit
 	player: 'Player',
 	complaint: 'What brought the player',
 	since: 'Since the visit before',
+	insertWorn: 'The insert that was worn',
 	play: 'Play',
 	body: 'Body',
 	feet: 'Feet',

@@ -2,8 +2,9 @@
 import { z } from 'zod'
 import { boundedRecord } from '../../engine/plain/bounded.ts'
 import { playerSchema } from '../../engine/visit/visit.ts'
-import { call, clinicians, staff } from '../workplace/call.ts'
+import { call, clinicians, staff, treating } from '../workplace/call.ts'
 import { id, nothing, reason } from '../workplace/shapes.ts'
+import { playerCourseSchema } from './course.ts'
 import { playerSummarySchema } from './summary.ts'
 
 /** A player as lists show it. */
@@ -70,6 +71,8 @@ export const playerCalls = {
 	 * Reception is answered days and sendings, nothing of why.
 	 */
 	'players.summary': call(z.strictObject({ playerId: id }), playerSummarySchema, staff),
+	/** Pain, sessions missed and what was changed when, over the signed visits. */
+	'players.course': call(z.strictObject({ playerId: id }), playerCourseSchema, treating),
 	/** What who works here typed into the details and did not save; without playerId of a new player. */
 	'players.typed': call(
 		z.strictObject({ playerId: id.optional() }),

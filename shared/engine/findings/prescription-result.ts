@@ -2,7 +2,9 @@
  * The prescription: the one plan of a visit, composed of what the rooms propose. Screens, documents
  * and season read it and no room's own wish.
  */
+import type { Basis } from '../protocol/basis.ts'
 import type { LoadFields } from '../visit/answers.ts'
+import type { Adjustment } from '../visit/recorded/insert-worn.ts'
 import type { Exercise, Feature, PairRole, Sole, Surface } from '../visit/terms.ts'
 import type { Statement } from '../words/statement.ts'
 import type { PerSide } from './compared.ts'
@@ -94,6 +96,22 @@ export interface PrescribedInsert {
 	/** Pairs in which it is worn: owned pairs by id, or `role.<role>`. */
 	pairs: string[]
 }
+/** A change to the insert that is worn, and what it rests on. */
+export interface ProposedAdjustment extends Statement {
+	line: Adjustment
+	basis: Basis
+	/** What speaks against it, and does not take it out. */
+	against: Statement[]
+}
+/** The insert that is worn goes on being worn, with what is done to it; nothing where it stays. */
+export interface InsertKept {
+	orderedOn: string
+	/** What stands: as proposed, or as the clinician set it. */
+	lines: Adjustment[]
+	proposed: ProposedAdjustment[]
+	/** A new one is ordered in its place. */
+	anew?: true
+}
 export type Firmness = 'steady' | 'near-a-limit' | 'either-way'
 /** What the clinician settles with one answer. */
 export interface Question extends Statement {
@@ -118,6 +136,8 @@ export interface Prescription {
 	pairs: RolePair[]
 	owned: OwnedPair[]
 	insert: PerSide<PrescribedInsert>
+	/** Absent where no insert of ours goes on being worn; records before 0.6 have none. */
+	insertKept?: InsertKept
 	/** Changes to footwear and ways to lace (footwear.modifications, .lacing), each as `ID.SIDE`. */
 	changes: string[]
 	lacing: string[]

@@ -14,7 +14,7 @@ const fieldsOf: Readonly<Record<string, readonly (keyof AnswerFields)[]>> = {
 	raise: ['raise'],
 	pair: ['sole', 'seek', 'avoid', 'models', 'buy'],
 	owned: ['verdicts'],
-	insert: ['keep'],
+	insert: ['keep', 'adjust', 'anew'],
 	changes: ['keep'],
 	lacing: ['keep'],
 	review: ['reviewDate'],

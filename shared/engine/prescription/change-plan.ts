@@ -163,8 +163,17 @@ function servedBy(wanted: Pair, pair: Kept<OwnedPair>, noPurchase: boolean): Pai
 		? { ...wanted, ownedPair: pair.id, means, shelf: [] }
 		: wanted
 }
+/** What is done to the insert that is worn; nothing on a limb whose insert is held. */
+function keptAs({ insert: sides, insertKept: kept }: SettledPlan, { adjust, anew }: AnswerFields) {
+	if (!kept) return {}
+	const { anew: _, ...rest } = kept
+	const lines = (adjust ?? kept.lines).filter(({ side }) => sides[side].state !== 'held')
+	return { insertKept: { ...rest, lines, ...(anew && { anew: true as const }) } }
+}
 /** Elements that stand, as `left.heel-cup`. */
-const insert: Change = (plan, { keep }) => {
+const insert: Change = (before, fields) => {
+	const { keep } = fields
+	const plan = { ...before, ...keptAs(before, fields) }
 	if (!keep) return plan
 	const kept = (side: 'left' | 'right'): SettledPlan['insert']['left'] => {
 		const proposed = plan.insert[side]

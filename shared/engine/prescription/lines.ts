@@ -181,8 +181,12 @@ const owned: Line = ({ owned: pairs }, { nameOf }) => {
 		kept: inOrder.filter(({ verdict }) => verdict === 'keep').map(({ id }) => nameOf(id)),
 	})
 }
-const insert: Line = ({ insert: { left, right } }) =>
-	state('question.insert', { left: left.elements, right: right.elements })
+const insert: Line = ({ insert: { left, right }, insertKept: kept }) =>
+	state('question.insert', {
+		left: left.elements,
+		right: right.elements,
+		...(kept && kept.anew !== true && { kept: { on: kept.orderedOn, lines: kept.lines } }),
+	})
 /** Lacing stands with the changes where it is not asked about by itself. */
 const changes =
 	(withLacing: boolean): Line =>

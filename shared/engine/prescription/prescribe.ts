@@ -18,6 +18,7 @@ import type {
 	SizingResult,
 } from '../findings/assessment.ts'
 import type { Finding } from '../findings/finding.ts'
+import { keptInsert } from '../insert/follow/kept.ts'
 import { addDays, daysPerWeek } from '../plain/days.ts'
 import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
@@ -62,6 +63,7 @@ export function prescribe(
 	const { visitDate } = visit
 	const pairs = rolePairs(visit, proposed, protocol)
 	const insert = prescribedInserts(visit, proposed.insert, gate, { roles: pairs, owned })
+	const insertKept = keptInsert(visit, proposed.insert, gate, protocol)
 	const raise = raiseOf(proposed)
 	const changes = standingWork(footwear.modifications, gate, insert)
 	const lacing = standingWork(footwear.lacing, gate)
@@ -74,7 +76,17 @@ export function prescribe(
 	const named = namedIn(visit, { sizing: proposed.sizing, footwear })
 	const rolesOf = (id: string) =>
 		(visit.footwear ?? []).flatMap((pair) => (pair.id === id ? rolesOfPair(pair) : []))
-	const parts = { gate, load, raise, pairs, owned, insert, changes, lacing, ...present({ review }) }
+	const parts = {
+		gate,
+		load,
+		raise,
+		pairs,
+		owned,
+		insert,
+		changes,
+		lacing,
+		...present({ review, insertKept }),
+	}
 	return {
 		...parts,
 		reviewAsked,

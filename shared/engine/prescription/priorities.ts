@@ -15,7 +15,10 @@ import { mostUrgent } from './urgency.ts'
 const most = 3
 /** What priorities are made of. */
 export interface Urgent
-	extends Pick<Prescription, 'gate' | 'raise' | 'insert' | 'owned' | 'pairs' | 'review'> {
+	extends Pick<
+		Prescription,
+		'gate' | 'raise' | 'insert' | 'insertKept' | 'owned' | 'pairs' | 'review'
+	> {
 	minor: boolean
 	visitDate: string
 	/** The last day by which a pair is bought. */
@@ -104,7 +107,16 @@ const raise: Part = (from) => {
 /** It can wait where there is no pair to wear it in. */
 const isWorn = ({ state: made, pairs }: Urgent['insert']['left']): boolean =>
 	made === 'proposed' && pairs.length > 0
+/** One that is worn is not got again: at most it is adjusted. */
+function adjustInsert(from: Urgent): Unranked[] {
+	const lines = from.insertKept?.lines ?? []
+	const sides = bothSides.filter((side) => lines.some((line) => line.side === side))
+	if (sides.length === 0) return []
+	const because = idsOf(from, 'recheck.insert-trouble', 'insert.')
+	return [make(state('priority.adjust-insert', { sides }), 'clinician', from.visitDate, because)]
+}
 const insert: Part = (from) => {
+	if (from.insertKept) return adjustInsert(from)
 	const sides = bothSides.filter((side) => isWorn(from.insert[side]))
 	if (sides.length === 0) return []
 	const because = idsOf(from, 'insert.')

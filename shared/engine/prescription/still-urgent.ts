@@ -16,6 +16,8 @@ const stands: Readonly<Record<string, Stands>> = {
 		raise.pairs.some(({ left, right }) => left.addMm > 0 || right.addMm > 0),
 	'priority.insert': ({ insert }) =>
 		insert.left.state === 'proposed' || insert.right.state === 'proposed',
+	'priority.adjust-insert': ({ insertKept }) =>
+		insertKept !== undefined && insertKept.anew !== true && insertKept.lines.length > 0,
 	'priority.buy': ({ pairs }) => pairs.some(({ means }) => means === 'buy'),
 	'priority.review': ({ review }) => review !== undefined,
 }

@@ -100,13 +100,16 @@ const owned: About = ({ owned: pairs }) => ({
 	held: false,
 	content: pairs.map(ownedContent),
 })
-const insert: About = ({ insert: sides }) => {
+const insert: About = ({ insert: sides, insertKept: kept }) => {
 	const states = bothSides.map((side) => sides[side].state)
+	const isAdjusted = kept !== undefined && kept.lines.length > 0
+	const isProposed = states.includes('proposed') || isAdjusted
 	return {
 		id: 'insert',
-		isProposed: states.includes('proposed'),
-		held: states.includes('held') && !states.includes('proposed'),
-		content: sides,
+		isProposed,
+		held: states.includes('held') && !isProposed,
+		// the digest of what was proposed before an insert could be kept stays as it was
+		content: kept ? { sides, orderedOn: kept.orderedOn, lines: kept.lines } : sides,
 	}
 }
 const changes: About = (plan) => ({

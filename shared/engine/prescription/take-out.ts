@@ -30,8 +30,9 @@ const takes: Readonly<Record<string, Take>> = {
 		...plan,
 		owned: plan.owned.filter(({ id }) => pairsLeftOff(plan.owned).includes(id)),
 	}),
-	insert: (plan) => ({
+	insert: ({ insertKept: kept, ...plan }) => ({
 		...plan,
+		...(kept && { insertKept: { ...kept, lines: [] } }),
 		insert: {
 			left: withoutElements(plan.insert.left),
 			right: withoutElements(plan.insert.right),

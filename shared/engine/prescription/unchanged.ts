@@ -3,6 +3,7 @@
  * error, everything else at all. Never worked out for the gate.
  */
 import { measureChange } from '../findings/measure-change.ts'
+import { isInsertTrouble } from '../insert/follow/kept.ts'
 import { canonicalJson } from '../plain/canonical.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import { troublesTold } from '../recheck/told.ts'
@@ -141,6 +142,7 @@ export function unchangedSince(
 		const subject = question.split('.')[0] ?? ''
 		const { groups, parts } = restsOn[subject] ?? everything
 		if (troubled && subject in restsOn && subject !== 'complaint') return false
+		if (subject === 'insert' && isInsertTrouble(visit)) return false
 		return question !== 'gate' && parts.every(partIsSame) && groups.every(groupIsSame)
 	}
 }

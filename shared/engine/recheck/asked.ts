@@ -118,10 +118,11 @@ function bought({ plan: { pairs } }: From): Asked[] {
 const askedOf = ({ insideLengthMm, sole, seek, avoid }: SettledPlan['pairs'][number]) =>
 	present({ insideLengthMm, sole, seek, avoid })
 /** Sides on which something was to be worn inside. */
-const wornSides = ({ plan }: From, what: WornRow['what']) =>
+const wornSides = ({ plan, visit }: From, what: WornRow['what']) =>
 	bothSides.filter((side) =>
 		what === 'insert'
-			? plan.insert[side].state === 'proposed'
+			? plan.insert[side].state === 'proposed' ||
+				(plan.insertKept !== undefined && visit.insertWorn?.[side] !== undefined)
 			: plan.raise.pairs.some((pair) => pair[side].addMm > 0),
 	)
 const worn: Part = (from) =>

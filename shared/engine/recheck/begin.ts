@@ -1,7 +1,9 @@
 /** A re-check as it begins: what is asked, unanswered, and what is carried over to be asked again. */
+import { present } from '../plain/present.ts'
 import type { Protocol } from '../protocol/protocol.ts'
 import type { Since, Visit } from '../visit/visit.ts'
 import { askedSince, type LastVisit } from './asked.ts'
+import { insertAfter } from './insert-worn.ts'
 import { carriedLists } from './take-over.ts'
 
 const mostRows = { done: 10, plan: 40 }
@@ -27,7 +29,8 @@ export const beginRecheck = (
 	last: LastVisit,
 	on: string,
 	protocol: Protocol,
-): Pick<Visit, 'since' | 'conditions' | 'footwear'> => ({
+): Pick<Visit, 'since' | 'conditions' | 'footwear' | 'insertWorn'> => ({
 	...carriedLists(last.visit),
+	...present({ insertWorn: insertAfter(last, protocol) }),
 	since: sinceOf(last, on, protocol),
 })

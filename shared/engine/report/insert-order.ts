@@ -7,11 +7,13 @@ import { ageYears } from '../visit/age.ts'
 import { bodySize } from '../visit/body-size.ts'
 import type { Speak } from '../words/speak.ts'
 import { dateWords, shown } from '../words/words.ts'
+import { adjustmentsOf } from './adjustments-of.ts'
 import { frame, heading, nameOf, playsOf, slimSignature, small, speakOf, statusOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
 import type { Block, LwDocument } from './document.ts'
 import type { ReportInput } from './inputs.ts'
 import { insertOf } from './insert-of.ts'
+import { adjustment } from './insert-order/adjustment.ts'
 import { design } from './insert-order/design.ts'
 import { feetAndShoes } from './insert-order/feet-and-shoes.ts'
 import { trueSize } from './insert-order/true-size.ts'
@@ -24,6 +26,7 @@ import { isRaised, raiseLines } from './raise-lines.ts'
  */
 export function insertOrder(input: ReportInput): LwDocument {
 	const { clinic } = input
+	if (adjustmentsOf(input)) return insertAdjustment(input)
 	const standing = insertOf(input)
 	const t = speakOf(clinic)
 	const notes = new Notes(t, { apart: true })
@@ -49,6 +52,28 @@ export function insertOrder(input: ReportInput): LwDocument {
 			...trueSize(input, standing, t),
 		],
 		notes: notes.list,
+	}
+}
+
+/** The same for an insert that is worn: a short note of what is done to it. */
+function insertAdjustment(input: ReportInput): LwDocument {
+	const t = speakOf(input.clinic)
+	return {
+		...frame(input, t),
+		title: t('adjust.title'),
+		kind: 'insert-order',
+		subject: subjectOf(input, t),
+		print: 'compact',
+		notesApart: true,
+		slim: true,
+		blocks: [
+			...replacement(input, t),
+			small(t('adjust.first')),
+			...adjustment(input, t),
+			...slimSignature(input, t),
+			...slip(input.clinic, t),
+		],
+		notes: [],
 	}
 }
 

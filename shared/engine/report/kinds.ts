@@ -6,6 +6,7 @@ import { present } from '../plain/present.ts'
 import { openProtocol } from '../protocol/protocol.ts'
 import { ageYears } from '../visit/age.ts'
 import { isPlanDeclined } from '../visit/agreement.ts'
+import { adjustmentsOf, keptInsertOf } from './adjustments-of.ts'
 import { appointmentSheet } from './appointment.ts'
 import { nameOf } from './base.ts'
 import type { Clinic } from './clinic.ts'
@@ -72,6 +73,13 @@ const insertProblems = (input: KindInput): string[] => {
 		return [
 			'decisions.agreement.answer: the plan was declined, given declined, allowed: a plan that was ' +
 				'agreed to, at least in part',
+		]
+	if (adjustmentsOf(input)) return []
+	const kept = keptInsertOf(input)
+	if (kept)
+		return [
+			`insert: nothing to order, given an insert of ${kept.orderedOn} that goes on being worn as it ` +
+				'is, allowed: an adjustment of it, or a new one in its place',
 		]
 	const { left, right } = insertOf(input)
 	if (left.length + right.length > 0) return []

@@ -1,5 +1,6 @@
 /** The clinician's answers to the questions of a prescription: fields, never prose to be read. */
 import { z } from 'zod'
+import { adjustmentSchema, mostAdjustments } from './recorded/insert-worn.ts'
 import { features, ownedVerdicts, soles } from './terms.ts'
 
 const heightMm = z.number().min(0).max(25)
@@ -44,6 +45,9 @@ export const answerFieldsSchema = z.strictObject({
 		.optional(),
 	/** changes, lacing: `ID.SIDE` that stand; insert: elements that stand, as `left.heel-cup` */
 	keep: z.array(z.string().max(80)).max(40).optional(),
+	/** insert: what is done to the one that is worn; a new one is ordered in its place */
+	adjust: z.array(adjustmentSchema).max(mostAdjustments).optional(),
+	anew: z.boolean().optional(),
 	/** review */
 	reviewDate: z.iso.date().optional(),
 })

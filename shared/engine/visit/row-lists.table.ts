@@ -20,6 +20,8 @@ export const rowLists: readonly RowList[] = [
 	{ path: 'visit.conditions.*.avoid', by: [] },
 	{ path: 'visit.footwear.*.roles', by: [] },
 	{ path: 'visit.footwear.*.damage', by: [] },
+	{ path: 'visit.insertWorn.left.places', by: [] },
+	{ path: 'visit.insertWorn.right.places', by: [] },
 	{ path: 'decisions.lines', by: [['findingId']] },
 	{ path: 'decisions.answers', by: [['question']] },
 	{ path: 'decisions.released', by: [['topic', 'to']] },
@@ -49,5 +51,6 @@ export const heldTogether: readonly string[] = [
 	'visit.screening.tumour',
 	'visit.season',
 	'visit.since',
+	'visit.insertWorn',
 	'decisions.heelRaiseMm',
 ]

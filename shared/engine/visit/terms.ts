@@ -144,6 +144,7 @@ export const toDoKinds = [
 	'mend-first',
 	'raise',
 	'insert',
+	'adjust-insert',
 	'replace',
 	'modify',
 	'buy',
@@ -198,6 +199,22 @@ export const pressurePlaces = [
 export const studJoints = ['first-joint', 'fifth-joint', 'heel-centre'] as const
 /** Where a shoe bends as the foot rises on its toes. */
 export const bendsOnFoot = ['at-the-ball', 'behind-the-ball', 'hardly'] as const
+/** Where an insert that is worn gives trouble, so that it can be adjusted. */
+export const insertPlaces = [
+	'heel',
+	'inner-arch',
+	'outer-arch',
+	'forefoot',
+	'edge',
+	'slips-in-shoe',
+	'too-thick',
+	'worn-out',
+	'top-cover',
+] as const
+export type InsertPlace = (typeof insertPlaces)[number]
+/** What whoever makes it does to it; left to them where none of the others is meant. */
+export const insertActs = ['add', 'take-off', 'grind', 'widen', 'replace', 'maker-judges'] as const
+export type InsertAct = (typeof insertActs)[number]
 /** What can be taken as it was measured before. */
 export const takenGroups = ['play', 'feet', 'ankles', 'posture', 'body'] as const
 export type TakenGroup = (typeof takenGroups)[number]

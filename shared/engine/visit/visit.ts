@@ -6,6 +6,7 @@ import { anklesSchema } from './recorded/ankles.ts'
 import { bodySchema } from './recorded/body.ts'
 import { conditionSchema } from './recorded/conditions.ts'
 import { feetSchema } from './recorded/feet.ts'
+import { insertWornSchema } from './recorded/insert-worn.ts'
 import { coreSetAsideSchema, outcomeSchema } from './recorded/outcomes.ts'
 import { pairSchema } from './recorded/pairs.ts'
 import { playSchema } from './recorded/play.ts'
@@ -63,6 +64,8 @@ export const visitSchema = z.strictObject({
 	complaint: text('What brought the player', 500).optional(),
 	/** Of a re-check: what was asked about the time since the signed visit before. */
 	since: sinceSchema.optional(),
+	/** The insert of ours that was worn when the player came. */
+	insertWorn: insertWornSchema.optional(),
 	/** Of the visit as a whole. */
 	notes: note('Clinical notes', 10000).optional(),
 })

@@ -5,24 +5,40 @@ import type { DraftContent } from '../../../../shared/contract.ts'
 import { decidedInsert } from '../../../../shared/engine/insert/decided.ts'
 import { bothSides } from '../../../../shared/engine/visit/sides.ts'
 import { clinicProtocol as protocol } from '../../../parts/clinicProtocol.ts'
-import { changeFields, stateOf, takeBack } from './answering.ts'
+import { changedIn, changeFields, stateOf, takeBack } from './answering.ts'
 import { InsertFoot } from './InsertFoot.tsx'
+import { InsertKept } from './InsertKept.tsx'
 import { keptElements } from './insertDecisions.ts'
 import { nameOfPair } from './proposedFields.ts'
 import type { AskedProps } from './stepTypes.ts'
 
-export function Insert({ draft, change, assessment, question }: AskedProps) {
+/** One that goes on being worn is adjusted; its elements are settled where a new one is ordered. */
+export function Insert(props: AskedProps) {
+	const { draft, assessment, question } = props
+	const isKept = assessment.prescription.insertKept !== undefined
+	const isAnew = changedIn(draft.decisions, question).anew === true
+	return (
+		<>
+			{isKept && <InsertKept {...props} />}
+			{(!isKept || isAnew) && <InsertElements {...props} />}
+		</>
+	)
+}
+function InsertElements({ draft, change, assessment, question }: AskedProps) {
 	const result = useMemo(
 		() => decidedInsert(draft.visit, assessment, draft.decisions, protocol),
 		[draft.visit, draft.decisions, assessment],
 	)
+	const isAnew = changedIn(draft.decisions, question).anew === true
 	// a change of an element is a change of this question; without any it is open again
 	const changeElement = (update: (now: DraftContent) => DraftContent) =>
 		change((now) => {
 			const next = update(now)
 			const keep = keptElements(assessment, next.decisions)
-			return next.decisions.insert
-				? changeFields(next, question, { keep })
+			if (next.decisions.insert) return changeFields(next, question, { keep })
+			// a new insert in place of the one that is worn stays a change by itself
+			return isAnew
+				? changeFields(takeBack(next, question), question, { anew: true })
 				: takeBack(next, question)
 		})
 	return (

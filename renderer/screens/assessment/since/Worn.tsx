@@ -1,9 +1,12 @@
 /** Insert and raise: how long they were worn, how it went on, and with what trouble. */
 import { Box, Typography } from '@mui/material'
+import { isInsertTrouble } from '../../../../shared/engine/insert/follow/kept.ts'
+import { troublesIn } from '../../../../shared/engine/recheck/told.ts'
 import { wornNames } from '../../../../shared/engine/words/en/recheck.ts'
 import { sideWords } from '../../../../shared/engine/words/en/terms.table.ts'
 import { capital } from '../../../../shared/engine/words/words.ts'
 import { DenseField, DenseGrid, Labelled } from '../../../parts/DenseField.tsx'
+import { InsertPlaces } from './InsertPlaces.tsx'
 import type { SinceProps } from './sinceProps.ts'
 import { Troubles } from './Troubles.tsx'
 
@@ -28,6 +31,10 @@ export const Worn = ({ draft, change, since: { worn = [] } }: SinceProps) =>
 							<Troubles path={`${path}.trouble`} chosen={trouble} change={change} />
 						</Labelled>
 					)}
+					{what === 'insert' &&
+						(troublesIn(trouble).length > 0 || isInsertTrouble(draft.visit)) && (
+							<InsertPlaces draft={draft} change={change} sides={side} />
+						)}
 				</DenseGrid>
 			</Box>
 		)

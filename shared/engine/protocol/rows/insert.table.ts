@@ -80,4 +80,6 @@ export const insertRows = {
 	'insert.wearPainDays': row(3, 'days of pain; above, stop', all, cp, 'practice', 'common practice'),
 	'insert.skiveBigCupMm': row(20, 'mm heel cup where skive in mm and inversion in degrees add up to more than 5', all, 'trade pages: 20 to 22 mm', 'practice', 'read-secondary'),
 	'insert.skiveBigSum': row(5, 'skive in mm plus inversion in degrees; above', all, 'trade pages', 'practice', 'read-secondary'),
+	'insert.adjustMm': row(1, 'mm that an insert is adjusted by at a time', all, cp, 'practice', 'common practice'),
+	'insert.adjustDeg': row(1, 'deg that a post is lowered by at a time', all, cp, 'practice', 'common practice'),
 } as const

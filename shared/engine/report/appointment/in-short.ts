@@ -2,6 +2,7 @@
 
 import { saidConditions } from '../../conditions/query.ts'
 import { bothSides } from '../../visit/sides.ts'
+import { adjustmentLine } from '../../words/en/insert-adjust.ts'
 import { elementText } from '../../words/en/insert-names.ts'
 import { questionName } from '../../words/en/question-names.ts'
 import type { Speak } from '../../words/speak.ts'
@@ -13,6 +14,7 @@ import {
 	sideWords,
 	sizeShown,
 } from '../../words/words.ts'
+import { adjustmentsOf, keptInsertOf } from '../adjustments-of.ts'
 import type { Section } from '../base.ts'
 import type { BlockOf } from '../document.ts'
 import type { ReportInput } from '../inputs.ts'
@@ -71,6 +73,11 @@ const raise: Told = (input, t) => {
 const insert: Told = (input, t) => {
 	const { gate } = planOf(input)
 	const standing = insertOf(input)
+	const kept = keptInsertOf(input)
+	if (kept) {
+		const lines = adjustmentsOf(input)?.lines.map(adjustmentLine) ?? []
+		return [t('sheet.insertKept', { date: dateWords(kept.orderedOn) }), ...lines].join('; ')
+	}
 	const said = bothSides.map((side) => ({
 		side,
 		says: waits(gate, 'insert', side)

@@ -24,6 +24,7 @@ type ActionItem = BlockOf<'actions'>['items'][number]
 const silentWhile: Readonly<Record<string, (gate: Gate) => boolean>> = {
 	'priority.raise': (gate) => waits(gate, 'raise'),
 	'priority.insert': (gate) => bothSides.every((side) => waits(gate, 'insert', side)),
+	'priority.adjust-insert': (gate) => bothSides.every((side) => waits(gate, 'insert', side)),
 	'priority.replace': buyingWaits,
 	'priority.buy': buyingWaits,
 }
@@ -31,6 +32,7 @@ const silentWhile: Readonly<Record<string, (gate: Gate) => boolean>> = {
 const topicOf: Readonly<Record<string, NonNullable<ReportInput['withheld']>[number]>> = {
 	'priority.raise': 'insert',
 	'priority.insert': 'insert',
+	'priority.adjust-insert': 'insert',
 	'priority.replace': 'footwear',
 	'priority.buy': 'footwear',
 	'priority.modify': 'footwear',

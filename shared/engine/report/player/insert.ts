@@ -6,7 +6,10 @@ import type { Side } from '../../visit/visit.ts'
 import type { Speak } from '../../words/speak.ts'
 import { type Stated, type StatementCode, state } from '../../words/statement.ts'
 import { capital } from '../../words/words.ts'
+import { adjustmentsOf } from '../adjustments-of.ts'
 import { heading, type Section, say } from '../base.ts'
+import type { Block } from '../document.ts'
+import type { ReportInput } from '../inputs.ts'
 import { insertOf } from '../insert-of.ts'
 import { pairName } from '../pair-names.ts'
 import { planOf } from '../plan-of.ts'
@@ -60,6 +63,13 @@ export const insertsWaiting = (reader: Reader, gate: Gate): string[] =>
 	bothSides
 		.filter((side) => waits(gate, 'insert', side))
 		.flatMap((side) => toldBy(reader, state('insert.held', { side, until: [] })) ?? [])
+/** What is done to the one that is worn, in the words of the reader. */
+function adjustedLines(input: ReportInput, reader: Reader, t: Speak): Block[] {
+	const { lines = [] } = adjustmentsOf(input) ?? {}
+	const items = lines.flatMap((line) => toldBy(reader, state('insert.adjust', { line })) ?? [])
+	if (items.length === 0) return []
+	return [heading(t('player.insertAdjusted')), { kind: 'list', items: [...new Set(items)] }]
+}
 export const insert: Section = (input, _notes, t) => {
 	const plan = planOf(input)
 	const standing = insertOf(input)
@@ -70,12 +80,14 @@ export const insert: Section = (input, _notes, t) => {
 		return says === '' ? [] : [{ side, says }]
 	})
 	const items = linesOf(said, t)
-	if (items.length === 0) return []
+	const changed = adjustedLines(input, reader, t)
+	if (items.length === 0) return changed
 	const pairs = [...new Set(feet.flatMap((side) => plan.insert[side].pairs))].map((id) =>
 		pairName(id, input.visit, t),
 	)
 	const [wearIn, minding] = insertSteps(reader, standing, plan.gate)
 	return [
+		...changed,
 		heading(t('player.insert')),
 		...sideBySide(
 			[

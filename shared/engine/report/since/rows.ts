@@ -38,7 +38,7 @@ const footwearOf: ReadonlySet<string> = new Set([
 	'buy',
 ])
 const topicOf = (what: string): SinceTopic | undefined => {
-	if (what === 'raise' || what === 'insert') return 'insert'
+	if (what === 'raise' || what === 'insert' || what === 'adjust-insert') return 'insert'
 	return footwearOf.has(what) ? 'footwear' : undefined
 }
 const done: Rows = ({ since }, t) =>

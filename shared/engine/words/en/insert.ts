@@ -2,6 +2,7 @@
 import type { Side } from '../../visit/visit.ts'
 import { sentence } from '../sentence.ts'
 import { amount, capital, listed, number } from './format.ts'
+import { adjustSentences } from './insert-adjust.ts'
 import {
 	cautionSentences,
 	type Objection,
@@ -184,6 +185,7 @@ const stops = {
 	}),
 }
 export const insertSentences = {
+	...adjustSentences,
 	...findings,
 	...settledSentences,
 	...conflicts,

@@ -84,6 +84,11 @@ const priorities = {
 		player: ({ sides }) => `Wear the heel raise in ${anyFoot(sides)}.`,
 		doctor: ({ sides }) => `A heel raise is fitted in ${anyFoot(sides)}.`,
 	}),
+	'priority.adjust-insert': sentence<{ sides: readonly string[] }>({
+		clinician: ({ sides }) => `Have the insert for ${anyFoot(sides)} adjusted.`,
+		player: ({ sides }) => `Give us the insert for ${anyFoot(sides)}, so that we can change it.`,
+		doctor: ({ sides }) => `The insert for ${anyFoot(sides)} is adjusted.`,
+	}),
 	'priority.insert': sentence<{ sides: readonly string[] }>({
 		clinician: ({ sides }) => `Order the insert for ${anyFoot(sides)}.`,
 		player: ({ sides }) => `Get the insert for ${anyFoot(sides)}.`,

@@ -1,11 +1,13 @@
 /** One line a question: what is proposed, as a clinician would say it. */
 import type { Holdable } from '../../visit/holdables.ts'
+import type { Adjustment } from '../../visit/recorded/insert-worn.ts'
 import type { Condition, Exercise, Feature, Sole } from '../../visit/terms.ts'
 import { sentence } from '../sentence.ts'
 import { conditionWords, exerciseWords } from './conditions.table.ts'
 import { featureName, soleName } from './features.ts'
 import { amount, capital, count, day, listed, number } from './format.ts'
 import { heldWords } from './gate.ts'
+import { adjustmentLine } from './insert-adjust.ts'
 import { elementName } from './insert-names.ts'
 import { questionName } from './question-names.ts'
 import { actionWords, sideWords } from './terms.table.ts'
@@ -58,7 +60,7 @@ export interface LoadParams {
 }
 const under = (value: number | undefined, says: (value: number) => string): string[] =>
 	value === undefined ? [] : [says(value)]
-const loadActs = (load: LoadParams): string[] => [
+export const loadActs = (load: LoadParams): string[] => [
 	...under(load.hoursPerWeek, (hours) => `at most ${amount(hours, 'hours')} of sport a week`),
 	...under(load.sessionsPerWeek, (sessions) =>
 		sessions === 0 ? 'no session' : `at most ${amount(sessions, 'sessions')} a week`,
@@ -150,6 +152,15 @@ function insertWords({ left, right }: Elements): string {
 		...(right.length > 0 ? [`${left.length > 0 ? 'right' : 'Right'}: ${elementsOf(right)}`] : []),
 	].join('; ')}.`
 }
+/** The insert that is worn, and what is done to it. */
+interface KeptParams {
+	on: string
+	lines: readonly Adjustment[]
+}
+const keptWords = ({ on, lines }: KeptParams): string =>
+	lines.length === 0
+		? `Keep the insert of ${day(on)} as it is.`
+		: `Adjust the insert of ${day(on)}. ${capital(lines.map(adjustmentLine).join('; '))}.`
 /** 'Liner swap; stud under the first joint, right.' of `liner-swap.both`, `stud-first.right`. */
 function worksWords(works: readonly string[]): string {
 	const named = works.map((work) => {
@@ -264,11 +275,13 @@ export const questionSentences = {
 			return said.length === 0 ? cautionsAlone : `${capital(said.join('; '))}.`
 		},
 	}),
-	'question.insert': sentence<Elements>({
-		clinician: (elements) =>
-			elements.left.length + elements.right.length === 0
+	'question.insert': sentence<Elements & { kept?: KeptParams }>({
+		clinician: ({ kept, ...elements }) => {
+			if (kept) return keptWords(kept)
+			return elements.left.length + elements.right.length === 0
 				? `None. ${cautionsAlone}`
-				: insertWords(elements),
+				: insertWords(elements)
+		},
 	}),
 	'question.changes': sentence<{ works: readonly string[] }>({
 		clinician: ({ works }) => (works.length === 0 ? cautionsAlone : worksWords(works)),

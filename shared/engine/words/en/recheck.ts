@@ -22,6 +22,7 @@ const toDoNames: Readonly<Record<ToDoKind, (of: ToDo) => string>> = {
 	'mend-first': ({ pairs }) => `mending: ${named(pairs)}`,
 	raise: () => 'fitting the heel raise',
 	insert: () => 'getting the insert',
+	'adjust-insert': () => 'having the insert changed',
 	replace: ({ pairs }) => `a new pair for: ${named(pairs)}`,
 	modify: ({ pairs }) => `the change to: ${named(pairs)}`,
 	buy: ({ role }) => `getting a ${pairFor(role ?? 'match')}`,

@@ -6,6 +6,7 @@ import { ankleSentences } from './ankle.ts'
 import { askedSentences } from './asked.ts'
 import { chartSentences } from './charts.ts'
 import { conditionsSentences } from './conditions.ts'
+import { courseSentences } from './course.ts'
 import { footwearSentences } from './footwear.ts'
 import { gateSentences } from './gate.ts'
 import { growthSentences } from './growth.ts'
@@ -30,6 +31,7 @@ export const sentences = {
 	...askedSentences,
 	...chartSentences,
 	...conditionsSentences,
+	...courseSentences,
 	...footwearSentences,
 	...gateSentences,
 	...growthSentences,

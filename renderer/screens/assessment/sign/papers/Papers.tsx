@@ -4,6 +4,7 @@
  */
 import { Alert, Box, Button, FormControlLabel, Radio, RadioGroup, Typography } from '@mui/material'
 import { useMemo, useState } from 'react'
+import { adjustmentsOf, keptInsertOf } from '../../../../../shared/engine/report/adjustments-of.ts'
 import { speakOf } from '../../../../../shared/engine/report/base.ts'
 import type { ReportInput } from '../../../../../shared/engine/report/inputs.ts'
 import { insertOf } from '../../../../../shared/engine/report/insert-of.ts'
@@ -108,9 +109,11 @@ function Letter({ draft, change, input }: PaperProps) {
 }
 function Order({ draft, change, input }: PaperProps) {
 	const { left, right } = insertOf(input)
-	if (left.length + right.length === 0 && draft.decisions.order === undefined) return null
+	const isAdjusted = adjustmentsOf(input) !== undefined
+	const isOrdered = left.length + right.length > 0 && keptInsertOf(input) === undefined
+	if (!isAdjusted && !isOrdered && draft.decisions.order === undefined) return null
 	return (
-		<Section title="Insert order" id="insert-order">
+		<Section title={isAdjusted ? 'Insert adjustment' : 'Insert order'} id="insert-order">
 			<Fields>
 				<WrittenText of="order" path="number" draft={draft} change={change} />
 				<WrittenText of="order" path="laboratory" draft={draft} change={change} />
