@@ -185,10 +185,13 @@ const drawnBy = {
 } as const
 /**
  * The lunge pair is checked against the geometry of the leg, which rests on foot length. Exercise is
- * held back while a warning sign asks for somebody else.
+ * held back while a warning sign asks for somebody else. A pair that was got is held against what all
+ * of the measures ask for together.
  */
 const isAboutBoth = (id: string, group: keyof typeof drawnBy): boolean =>
-	id.startsWith('ankle.pair.') || (group === 'screening' && id === 'conditions.exercises.none')
+	id.startsWith('ankle.pair.') ||
+	id.startsWith('onfoot.') ||
+	(group === 'screening' && id === 'conditions.exercises.none')
 it('adding a group of measures never removes a finding about another', () => {
 	fc.assert(
 		fc.property(

@@ -11,7 +11,7 @@ export const forms: Readonly<Record<string, string>> = {
 	'visit 3': '63d39a254a058184',
 	'visit 4': '896fe5a7f8a8b303',
 	'visit 5': 'c3ea1c49f43be4b2',
-	'visit 6': '16b86973573d96a6',
+	'visit 6': '7f71c09c7f4bdd30',
 	'report 1': 'b18b5a0026a79d6f',
 	'report 2': 'e92f2dae858af694',
 	'person 1': '0909dfa7732f7f45',

@@ -19,6 +19,7 @@ const free = [
 	'values',
 	'notMeasured',
 	'counts',
+	'counted',
 	'chosen',
 	'assessment',
 	'content',
