@@ -9,7 +9,7 @@ import type { Holdable } from '../visit/holdables.ts'
 import type { PairRole } from '../visit/terms.ts'
 import type { Pair, Visit } from '../visit/visit.ts'
 
-/** From the mildest to the gravest. */
+/** From the mildest to the gravest. @internal */
 export const fits = ['wear', 'wear-changed', 'not-yet', 'take-back'] as const
 export type Fit = (typeof fits)[number]
 const fitOf: Readonly<Record<OwnedVerdict, Fit>> = {
@@ -31,7 +31,7 @@ export function gotFor(
 	return onFoot?.role ?? bought?.role
 }
 /** Whether anything was seen or told of it on the foot at this visit. */
-export const isTriedOn = ({ onFoot }: Pair, visitDate: string): boolean => {
+const isTriedOn = ({ onFoot }: Pair, visitDate: string): boolean => {
 	const { left, right, comfortFirst, comfortLater, tried = visitDate } = onFoot ?? {}
 	const told = [left, right, comfortLater, tried === visitDate ? comfortFirst : undefined]
 	return told.some((one) => one !== undefined)
