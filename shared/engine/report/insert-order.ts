@@ -32,13 +32,8 @@ export function insertOrder(input: ReportInput): LwDocument {
 	const notes = new Notes(t, { apart: true })
 	const raise = raises(input, t)
 	return {
-		...frame(input, t),
+		...paperOf(input, t),
 		title: t('order.title'),
-		kind: 'insert-order',
-		subject: subjectOf(input, t),
-		print: 'compact',
-		notesApart: true,
-		slim: true,
 		blocks: [
 			...replacement(input, t),
 			small(t('order.first')),
@@ -55,17 +50,22 @@ export function insertOrder(input: ReportInput): LwDocument {
 	}
 }
 
-/** The same for an insert that is worn: a short note of what is done to it. */
-function insertAdjustment(input: ReportInput): LwDocument {
-	const t = speakOf(input.clinic)
-	return {
+/** What both papers for the laboratory are, whatever is asked of it. */
+const paperOf = (input: ReportInput, t: Speak) =>
+	({
 		...frame(input, t),
-		title: t('adjust.title'),
 		kind: 'insert-order',
 		subject: subjectOf(input, t),
 		print: 'compact',
 		notesApart: true,
 		slim: true,
+	}) as const
+/** The same for an insert that is worn: a short note of what is done to it. */
+function insertAdjustment(input: ReportInput): LwDocument {
+	const t = speakOf(input.clinic)
+	return {
+		...paperOf(input, t),
+		title: t('adjust.title'),
 		blocks: [
 			...replacement(input, t),
 			small(t('adjust.first')),
