@@ -1,6 +1,6 @@
 /**
- * The command line: assess, report, plan, schema, start. Exit 0 done, 2 bad input (one line per
- * problem), 1 anything else.
+ * The command line: assess, report, plan, schema, share, start. Exit 0 done, 2 bad input (one line
+ * per problem), 1 anything else.
  */
 import { enableCompileCache } from 'node:module'
 import { placeOf } from '../place.ts'
@@ -19,6 +19,8 @@ const usage = [
 	'lastwright plan VISIT.json --out PLAN.json [--ics PLAN.ics] [--protocol P.json] ' +
 		'[--from DATE] [--earlier PLAN.json] [--zone ZONE] [--time-limit SECONDS]',
 	'lastwright schema NAME',
+	'lastwright share prepare|status|revoke --url postgres://USER@HOST:PORT/DATABASE ' +
+		'[--ca FILE] [--installation NAME]',
 	'lastwright start [--demo [--day DATE]] [--no-window] [--data FOLDER] [--port N]',
 	'- in place of VISIT.json reads standard input',
 ].join('\n')
@@ -29,6 +31,7 @@ const commands: Record<string, () => Promise<(args: string[]) => Promise<void>>>
 	report: async () => (await import('./report.ts')).reportCommand,
 	plan: async () => (await import('./plan.ts')).planCommand,
 	schema: async () => (await import('./schema.ts')).schemaCommand,
+	share: async () => (await import('./share.ts')).shareCommand,
 	start: async () => (await import('./start-command.ts')).startCommand,
 }
 

@@ -192,6 +192,11 @@ const testTools = [
 		isThere: () => isOnPath('pdftoppm'),
 		without: 'pictures of pages cannot be made',
 	},
+	{
+		debian: 'postgresql',
+		isThere: () => isOnPath('postgres') || existsSync('/usr/lib/postgresql'),
+		without: 'the tests with a server for several PCs are skipped',
+	},
 ]
 async function installTestTools() {
 	const missing = () => testTools.filter((tool) => !tool.isThere())
