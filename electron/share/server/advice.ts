@@ -23,6 +23,8 @@ const waysInSaid = ({ settings, tag }: Prepared, { database }: ServerAddress): s
 		`   host     "${database}"  +${guest}  all  reject`,
 		`   listen_addresses is '${settings.listen_addresses}': the PCs must be able to reach one of them, and`,
 		'   nobody else: open the port in the firewall for the network of the clinic only.',
+		"   With a hosted server these lines are the provider's: have TLS made compulsory there, and let in",
+		'   only the addresses of the clinic.',
 	]
 }
 const safetySaid = ({ settings }: Prepared): string[] => {
