@@ -1,7 +1,7 @@
 /** Positions follow the order of commits: who reads on from a position never misses a record. */
 import { randomBytes, randomUUID } from 'node:crypto'
 import { afterEach, expect, it } from 'vitest'
-import { Clinic, onServer, type Pc, write } from './bench.ts'
+import { Clinic, onServer, type Pc, sqlState, write } from './bench.ts'
 
 const clinics: Clinic[] = []
 afterEach(async () => {
@@ -60,12 +60,14 @@ onServer('positions', (cluster) => {
 		const one = await write(other, 1)
 		const two = await write(first, 1)
 		// the turn is held until the commit
-		const three = write(other, 2)
+		await other.client.query("SET lock_timeout = '200ms'")
+		expect(await sqlState(write(other, 2))).toBe('55P03')
 		const seen = await readOn(reader, '0')
 		expect(seen.map(({ id }) => id)).toEqual([one])
 		await first.client.query('COMMIT')
+		const three = await write(other, 2)
 		expect((await readOn(other, seen.at(-1)?.position ?? '0')).map(({ id }) => id)[0]).toBe(two)
-		expect((await readOn(other, '0')).map(({ id }) => id)).toEqual([one, two, await three])
+		expect((await readOn(other, '0')).map(({ id }) => id)).toEqual([one, two, three])
 	})
 	it('six that write at once are read whole by one who only ever reads on', async () => {
 		const clinic = await begin(cluster())
