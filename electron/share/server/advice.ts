@@ -50,7 +50,8 @@ const backupSaid = ({ tag }: Prepared, address: ServerAddress): string[] => {
 		'   The second one holds the logins of the PCs: without it each has to be invited again. Both',
 		'   are sealed or useless without a PC, yet keep them as you keep records. Every PC holds all',
 		'   records too: after an older dump was put back, the PCs bring what it lacks. An installation',
-		'   that was put out after that dump must be put out again: lastwright share revoke.',
+		'   that was put out after that dump must be put out again: lastwright share revoke. Put a dump',
+		'   back under another name, run share prepare for it, and rename it once it is whole.',
 	]
 }
 const seenSaid = [

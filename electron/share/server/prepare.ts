@@ -3,7 +3,7 @@ import { randomBytes } from 'node:crypto'
 import type pg from 'pg'
 import { z } from 'zod'
 import { inOne } from '../connect.ts'
-import { rolesOf, steps } from './steps.table.ts'
+import { type Roles, rolesOf, steps } from './steps.table.ts'
 
 /** The oldest server on which this was tried. */
 const leastServer = 150_000
@@ -94,16 +94,20 @@ function mustFit(found: Standing): void {
 			`the database is not empty (${found.others.join(', ')}): make one for the clinic alone`,
 		)
 }
-/** Makes the owner, and gives the database to nobody else. */
-async function begin(client: pg.Client, { database, is_super }: Standing): Promise<string> {
+/** Makes the owner of all that follows. */
+async function begin(client: pg.Client, { is_super }: Standing): Promise<string> {
 	const tag = randomBytes(3).toString('hex')
 	const { owner } = rolesOf(tag)
-	const name = client.escapeIdentifier(database)
 	await client.query(`CREATE ROLE ${owner} NOLOGIN CREATEROLE`)
 	if (!is_super) await client.query(`GRANT ${owner} TO CURRENT_USER`)
+	return tag
+}
+/** The database is for the PCs alone: done each time, since a dump may come back without its rights. */
+async function letIn(client: pg.Client, database: string, { pc, guest }: Roles): Promise<void> {
+	const name = client.escapeIdentifier(database)
 	await client.query(`REVOKE CONNECT, TEMPORARY ON DATABASE ${name} FROM PUBLIC`)
 	await client.query('REVOKE ALL ON SCHEMA public FROM PUBLIC')
-	return tag
+	await client.query(`GRANT CONNECT ON DATABASE ${name} TO ${pc}, ${guest}`)
 }
 const metaSchema = z.object({ tag: z.string().regex(/^[0-9a-f]{6}$/), step: z.int().min(0) })
 /** Takes the steps that are lacking. */
@@ -122,8 +126,7 @@ async function takeSteps(
 	const roles = rolesOf(before.tag)
 	for (const step of steps.slice(before.step)) await client.query(step(roles))
 	await client.query('UPDATE lastwright.meta SET step = $1', [steps.length])
-	const name = client.escapeIdentifier(found.database)
-	await client.query(`GRANT CONNECT ON DATABASE ${name} TO ${roles.pc}, ${roles.guest}`)
+	await letIn(client, found.database, roles)
 	return { tag: before.tag, step: steps.length, taken: steps.length - before.step }
 }
 const settingRows = z.array(z.object({ name: z.enum(settingNames), setting: z.string() }))

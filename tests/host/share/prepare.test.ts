@@ -83,6 +83,24 @@ onServer('a database for shared records', (cluster) => {
 		const other = await cluster().database('LATIN1')
 		expect(await refusal(cluster(), other, '')).toContain('LATIN1')
 	})
+	it('that came back from a dump without its rights is closed again by setting it up anew', async () => {
+		const clinic = await Clinic.of(cluster())
+		clinics.push(clinic)
+		const pc = await clinic.pc()
+		await cluster().asAdministrator('postgres', (client) =>
+			client.query("CREATE ROLE stranger LOGIN PASSWORD 'stranger'"),
+		)
+		const asStranger = () => cluster().as('stranger', clinic.database, 'stranger', async () => 'in')
+		await cluster().asAdministrator(clinic.database, async (client) => {
+			const name = client.escapeIdentifier(clinic.database)
+			await client.query(`GRANT CONNECT ON DATABASE ${name} TO PUBLIC`)
+			await client.query(`REVOKE CONNECT ON DATABASE ${name} FROM ${pc.login.slice(0, 17)}_pc`)
+			expect(await asStranger()).toBe('in')
+			expect((await prepare(client)).taken).toBe(0)
+		})
+		await expect(asStranger()).rejects.toMatchObject({ code: '42501' })
+		await clinic.client(pc.login, pc.password)
+	})
 	it('is set up by who owns it and may make roles, and by nobody less', async () => {
 		const database = await cluster().database()
 		await cluster().asAdministrator('postgres', async (client) => {
