@@ -49,7 +49,7 @@ function whyNot({ host, port }: ServerAddress): Promise<string> {
 	})
 }
 /** @throws ShareRefused in words where it does not come about */
-async function connect(wish: Wish): Promise<pg.Client> {
+export async function connect(wish: Wish): Promise<pg.Client> {
 	const { host, port, database, user, password } = wish.address
 	const ssl = encryption(wish)
 	const client = new pg.Client({

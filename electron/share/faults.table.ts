@@ -90,4 +90,11 @@ export const shareFaults: Readonly<Record<string, ShareFault>> = {
 	LW006: ofThisProgram,
 	LW007: { kind: 'settings', says: 'Twenty invitations are open. Wait until some have ended, or refuse them.' },
 	LW008: ofThisProgram,
+	// what store and server find of each other
+	LW_TOO_OLD: { kind: 'settings', says: 'The shared records ask for a newer Lastwright. Install it; what is written here meanwhile stays here and goes then.' },
+	LW_OTHER_NAME: { kind: 'ended', says: 'These records have taken another name since this PC was admitted: they were copied, moved or restored. It has to be invited again.' },
+	LW_FORKED: {
+		kind: 'ended',
+		says: 'The server holds records of this PC that are not here: these records were put back to an earlier state past the program, or copied. Nothing was sent. Restore a backup in the program, which gives them a name of their own, and have this PC invited again.',
+	},
 }

@@ -16,6 +16,7 @@ import { Order } from './order.ts'
 import { type RecordParts, Records } from './records.ts'
 import { Roll } from './roll.ts'
 import { Settings } from './settings.ts'
+import { Sharing } from './sharing.ts'
 import { type Actor, Trail } from './trail.ts'
 import { Travelling } from './travelling.ts'
 
@@ -25,6 +26,7 @@ export interface Parts extends RecordParts {
 	drafts: Drafts
 	records: Records
 	travelling: Travelling
+	sharing: Sharing
 	backups: Backups
 	chain: AuditChain
 	heads: Heads
@@ -61,11 +63,13 @@ export function assemble(files: StoreFiles, outside: Outside): Parts {
 	const installation = new Installation(keyring, order)
 	const shared = { database, keyring, order, roll, cards, trail, installation }
 	const records = new Records(shared)
+	const travelling = new Travelling(shared, records)
 	return {
 		...shared,
 		...{ settings, slots, drafts, records, chain, heads, keeper, inventory },
 		alarms: new Alarms(keyring),
-		travelling: new Travelling(shared, records),
+		travelling,
+		sharing: new Sharing(shared, records, travelling),
 		backups: new Backups({
 			file: files.records,
 			parts: { keyring, roll, records, order },

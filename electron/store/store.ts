@@ -13,6 +13,7 @@ import type { FolderLock } from './lock.ts'
 import { openAtStart } from './opening.ts'
 import { damagedWords, type NewRecord, type StoredRecord } from './record.ts'
 import { scryptCost } from './seal.ts'
+import type { Sharing } from './sharing.ts'
 import { knownAuthors, type Signature, signatureOf } from './signatures.ts'
 import type { Actor, AuditNote } from './trail.ts'
 import type { Damaged, Wanted } from './travelling.ts'
@@ -232,6 +233,10 @@ export class Store extends BackedUpStore {
 	/** The highest place that a record here has in the common order. */
 	get lastTick(): number {
 		return this.parts.roll.last(this.origin).tick
+	}
+	/** What is shared over a server. */
+	get sharing(): Sharing {
+		return this.parts.sharing
 	}
 	/** Takes in a record of another store: author, time and place in the order stay as they are. */
 	takeIn(coming: Carried): void {

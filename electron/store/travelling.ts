@@ -41,6 +41,10 @@ export class Travelling {
 			yield goes ? this.#carried(row, about, damaged) : []
 		}
 	}
+	/** One record as it travels; undefined where it is damaged and stays here. */
+	one(row: RollRow, about: string | undefined): Carried | undefined {
+		return this.#carried(row, about, () => {})[0]
+	}
 	#carried(row: RollRow, about: string | undefined, damaged: (row: RollRow) => void): Carried[] {
 		let record: StoredRecord | undefined
 		try {

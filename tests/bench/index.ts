@@ -7,6 +7,7 @@ import { paceBench } from './pace.ts'
 import { recordsBench } from './records.ts'
 import { reportBench } from './report.ts'
 import { seasonBench } from './season.ts'
+import { shareBench } from './share.ts'
 import { squadBench } from './squad.ts'
 
 interface Line {
@@ -23,6 +24,7 @@ const benches: Record<string, () => Promise<Line[]>> = {
 	many: manyReportsBench,
 	records: recordsBench,
 	pace: paceBench,
+	share: shareBench,
 }
 const clearUp = ownTemporary()
 const asked = process.argv.slice(2)

@@ -2,6 +2,7 @@
 import { createHash, createHmac, pbkdf2Sync, randomBytes, randomUUID } from 'node:crypto'
 import type pg from 'pg'
 import { afterAll, beforeAll, describe } from 'vitest'
+import type { Wish } from '../../../electron/share/connect.ts'
 import { prepare } from '../../../electron/share/server/prepare.ts'
 import { Cluster, noServer } from './cluster.ts'
 
@@ -65,6 +66,12 @@ export class Clinic {
 	async end(): Promise<void> {
 		for (const client of this.#open.splice(0)) await client.end().catch(() => {})
 	}
+	/** The way to the server for a PC that was admitted. */
+	wish({ login, password }: Omit<Pc, 'client'>): Wish {
+		const { port, certificates } = this.cluster
+		const address = { host: '127.0.0.1', port, database: this.database, user: login, password }
+		return { address, ca: certificates.ca }
+	}
 	/** @param by who invites; the administrator where nobody is named */
 	async invite(by?: Pc, minutes = 60): Promise<{ login: string; password: string }> {
 		const password = randomBytes(16).toString('hex')
@@ -90,12 +97,12 @@ export class Clinic {
 		return { origin, password, state, guest: invited.login, login: `lastwright_${tag}_${origin}` }
 	}
 	/** A PC that was invited, has knocked and was admitted. */
-	async pc(by?: Pc): Promise<Pc> {
-		const asked = await this.knock(await this.invite(by))
+	async pc(by?: Pc, origin?: string): Promise<Pc> {
+		const asked = await this.knock(await this.invite(by), origin)
 		if (asked.state === 'waiting')
 			await by!.client.query('SELECT lastwright.admit($1, $2)', [this.word, asked.guest])
-		const { origin, login, password } = asked
-		return { origin, login, password, client: await this.client(login, password) }
+		const { login, password } = asked
+		return { origin: asked.origin, login, password, client: await this.client(login, password) }
 	}
 }
 /** @returns the id */

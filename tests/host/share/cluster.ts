@@ -17,6 +17,7 @@ import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { basename, delimiter, dirname, join } from 'node:path'
 import pg from 'pg'
+import { prepare } from '../../../electron/share/server/prepare.ts'
 import { isInstalled } from '../other-programs.ts'
 import { type Certificates, makeCertificates } from './certificates.ts'
 
@@ -188,6 +189,30 @@ export class Cluster {
 		} finally {
 			await client.end()
 		}
+	}
+	#tool(program: string, args: string[], input?: Uint8Array): Buffer {
+		const way = ['--host=127.0.0.1', `--port=${this.#port}`, '--username=administrator']
+		return execFileSync(join(programs ?? '', program), [...way, ...args], {
+			env: { ...process.env, PGPASSWORD: this.password },
+			stdio: ['pipe', 'pipe', 'pipe'],
+			maxBuffer: 2 ** 30,
+			...(input ? { input } : {}),
+		})
+	}
+	/** A dump as whoever runs the server makes it. */
+	dump(database: string): Uint8Array {
+		return this.#tool('pg_dump', ['--format=custom', `--dbname=${database}`])
+	}
+	/** The database anew from a dump, as whoever runs the server is told to. */
+	async putBack(database: string, dump: Uint8Array): Promise<void> {
+		const beside = `${database} beside`
+		await this.asAdministrator('postgres', (client) => client.query(`CREATE DATABASE "${beside}"`))
+		this.#tool('pg_restore', [`--dbname=${beside}`], dump)
+		await this.asAdministrator(beside, prepare)
+		await this.asAdministrator('postgres', async (client) => {
+			await client.query(`DROP DATABASE "${database}" WITH (FORCE)`)
+			await client.query(`ALTER DATABASE "${beside}" RENAME TO "${database}"`)
+		})
 	}
 	asAdministrator<T>(database: string, work: (client: pg.Client) => Promise<T>): Promise<T> {
 		return this.as('administrator', database, this.password, work)
