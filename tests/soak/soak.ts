@@ -12,6 +12,7 @@ import { kills } from './kills.ts'
 import { planLaws } from './plan.ts'
 import { restores } from './restores.ts'
 import { seasons } from './seasons.ts'
+import { shares } from './share.ts'
 
 interface Given {
 	seed: number
@@ -50,6 +51,10 @@ const runs: Record<string, (given: Given) => Promise<Ended>> = {
 	},
 	season: async ({ seed, rounds = 200, only }) => {
 		const result = await seasons(rounds, seed, only === undefined ? {} : { only }, tell)
+		return { faults: result.faults.length, result }
+	},
+	share: async ({ seed, rounds = 30 }) => {
+		const result = await shares(rounds, seed, tell)
 		return { faults: result.faults.length, result }
 	},
 	disk: async ({ rounds = 30 }) => {
