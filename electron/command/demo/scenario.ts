@@ -30,6 +30,8 @@ const playersSchema = z.strictObject({
 			seasonIn: day.optional(),
 			/** What was done about a sign that does not wait, by the date of the visit. */
 			referralDone: boundedRecord(10, words, 10).optional(),
+			/** Who took each report along on its day. */
+			handedTo: words.optional(),
 		}),
 	),
 })

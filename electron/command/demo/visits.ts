@@ -91,7 +91,7 @@ export function visitsOf(
 	ask: Ask,
 	known: Known,
 	{ shelf, season }: Scenario,
-	{ player, visits, lastIsOpen, seasonIn, referralDone = {} }: PlayerTold,
+	{ player, visits, lastIsOpen, seasonIn, referralDone = {}, handedTo }: PlayerTold,
 ): { day: string; enter: () => Promise<void> }[] {
 	const name = fullName(player)
 	return visits.map((visit, index) => {
@@ -115,6 +115,8 @@ export function visitsOf(
 				planned(playerId),
 			)
 			known.tookVisit(name, visitDate, visitId)
+			if (handedTo === undefined) return
+			await ask('reports.handedOver', { visitId, recipient: handedTo, channel: 'by-hand' })
 		}
 		return { day: visitDate, enter }
 	})
