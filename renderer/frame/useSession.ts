@@ -6,6 +6,8 @@ import { askStatusAgain, change, forgetAnswers, useHost, useHostAction } from '.
 
 /** How often the gate asks whether the records were locked elsewhere. */
 const askEveryMs = 10_000
+/** How soon it asks again where the host did not answer yet: nobody has to. */
+const askSoonMs = 2000
 
 export type Status = OutputOf<'session.status'>
 export interface Session {
@@ -17,12 +19,16 @@ export interface Session {
 	look: () => void
 	lock: () => void
 }
+function againAfter(status: Status | undefined): number | undefined {
+	if (status === undefined) return askSoonMs
+	return status.state === 'open' ? askEveryMs : undefined
+}
 export function useSession(): Session {
 	const known = useHost(
 		'session.status',
 		{},
 		// while it is set up nobody asks: the recovery key must stay on the screen
-		{ againAfterMs: (status) => (status?.state === 'open' ? askEveryMs : undefined) },
+		{ againAfterMs: againAfter },
 	)
 	const locking = useHostAction()
 	useEffect(() => {
