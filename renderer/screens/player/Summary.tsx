@@ -134,8 +134,8 @@ export function Summary({ summary, opened, role, playerId }: SummaryProps) {
 			left={
 				<>
 					<Now plan={plan} troubles={troubles} draft={opened.drafts[0]} />
-					<Course playerId={playerId} />
 					<Pairs pairs={plan?.pairs ?? []} hasVisits={plan !== undefined} />
+					<Course playerId={playerId} />
 					<Sizes sizes={sizes} />
 				</>
 			}
