@@ -19,7 +19,7 @@ const usage = [
 	'lastwright plan VISIT.json --out PLAN.json [--ics PLAN.ics] [--protocol P.json] ' +
 		'[--from DATE] [--earlier PLAN.json] [--zone ZONE] [--time-limit SECONDS]',
 	'lastwright schema NAME',
-	'lastwright start [--demo [--day DATE]] [--no-window] [--data FOLDER] [--port N]',
+	'lastwright start [--demo [--day DATE] [--full]] [--no-window] [--data FOLDER] [--port N]',
 	'- in place of VISIT.json reads standard input',
 ].join('\n')
 

@@ -13,6 +13,7 @@ export async function startCommand(args: string[]): Promise<void> {
 		{
 			demo: { type: 'boolean' },
 			day: { type: 'string' },
+			full: { type: 'boolean' },
 			'no-window': { type: 'boolean' },
 			data: { type: 'string' },
 			port: { type: 'string' },
@@ -29,9 +30,12 @@ export async function startCommand(args: string[]): Promise<void> {
 			`--day: the day on which the demo is told, given "${option.day}", allowed: a date such as ` +
 				'2027-01-27, with --demo',
 		])
+	if (option.full && !option.demo)
+		throw new BadInput(['--full: the demo with more players, given alone, allowed: with --demo'])
 	await start({
 		demo: option.demo === true,
 		day: option.day,
+		isFull: option.full === true,
 		noWindow: option['no-window'] === true,
 		dataFolder: option.data,
 		port,

@@ -31,6 +31,8 @@ export interface StartOptions {
 	demo: boolean
 	/** ISO date on which the demo is told; today where absent */
 	day?: string | undefined
+	/** the demo with those who were seen again */
+	isFull: boolean
 	noWindow: boolean
 	dataFolder?: string | undefined
 	/** a free one where absent */
@@ -50,6 +52,7 @@ async function openedBehind(records: {
 	dataFolder: string
 	demo: boolean
 	day?: string | undefined
+	isFull: boolean
 	tell: (text: string) => void
 }): Promise<Opened> {
 	try {
@@ -128,8 +131,8 @@ async function startLoopback(options: StartOptions, told: Promise<void>): Promis
 	)
 	const scratch = options.demo ? mkdtempSync(join(tmpdir(), 'lastwright-demo-')) : undefined
 	const dataFolder = scratch ?? options.dataFolder ?? defaultDataFolder()
-	const { demo, day } = options
-	open(openedBehind({ dataFolder, demo, day, tell }))
+	const { demo, day, isFull } = options
+	open(openedBehind({ dataFolder, demo, day, isFull, tell }))
 	const records = await opened
 	// a window says itself why there are no records; it stays until it was read
 	if (window) await Promise.race([window.closed, told])

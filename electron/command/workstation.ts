@@ -9,12 +9,15 @@ export async function openWorkstation({
 	dataFolder,
 	demo,
 	day,
+	isFull,
 	tell,
 }: {
 	dataFolder: string
 	demo: boolean
 	/** ISO date on which the demo is told; today where absent */
 	day?: string | undefined
+	/** the demo with those who were seen again */
+	isFull: boolean
 	tell: (text: string) => void
 }): Promise<App> {
 	const note = (text: string) => {
@@ -23,7 +26,12 @@ export async function openWorkstation({
 	const opened = async (): Promise<App> => {
 		// real records never wait for what the demo is made of
 		if (demo)
-			return (await import('./demo/open.ts')).openToldOn(day, { folder: dataFolder, note, tell })
+			return (await import('./demo/open.ts')).openToldOn(day, {
+				folder: dataFolder,
+				isFull,
+				note,
+				tell,
+			})
 		const app = createApp({ dataFolder, renderPdf, note })
 		tell(`Records: ${dataFolder}`)
 		return app

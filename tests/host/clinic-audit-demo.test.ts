@@ -1,5 +1,5 @@
 /**
- * The audit of the demo clinic, counted by hand from its records: by loops over the files of the demo,
+ * The audit of the full demo clinic, counted by hand from its records: by loops over the files of the demo,
  * which know nothing of the program, and by the figures that they were read to give.
  */
 import { mkdtempSync, rmSync } from 'node:fs'
@@ -56,7 +56,7 @@ let app: App
 let document: LwDocument
 const folder = mkdtempSync(join(tmpdir(), 'lastwright-demo-'))
 beforeAll(async () => {
-	app = await openDemo({ folder, now: clockFrom(demoDay), note: () => {} })
+	app = await openDemo({ folder, now: clockFrom(demoDay), isFull: true, note: () => {} })
 	;({ document } = await asking(app)('clinicAudit.read', { days }))
 }, 300_000)
 afterAll(() => {

@@ -44,6 +44,8 @@ export interface Filling {
 	clock: PastClock
 	/** ISO date on which it is told */
 	today: string
+	/** with those who were seen again */
+	isFull: boolean
 	/** the folder of the records */
 	dataFolder: string
 }
@@ -51,8 +53,8 @@ export interface Filling {
  * Fills an empty store with all that was before today, by the same calls as the screens.
  * @throws Error naming the call that refused
  */
-export async function fillPast({ app, clock, today, dataFolder }: Filling): Promise<void> {
-	const scenario = readScenario(today)
+export async function fillPast({ app, clock, today, isFull, dataFolder }: Filling): Promise<void> {
+	const scenario = readScenario(today, isFull)
 	const ask = asking(app)
 	const known = new Known()
 	const { players } = scenario
@@ -76,5 +78,5 @@ export async function fillToday({ app, clock, today }: Filling): Promise<void> {
 	const ask = asking(app)
 	clock.goTo(today)
 	await ask('session.unlock', { passphrase: demoPassphrase })
-	await enterSquadDay(ask, readScenario(today))
+	await enterSquadDay(ask, readScenario(today, false))
 }

@@ -10,11 +10,17 @@ export async function openToldOn(
 	day: string | undefined,
 	{
 		folder,
+		isFull,
 		note,
 		tell,
-	}: { folder: string; note: (text: string) => void; tell: (text: string) => void },
+	}: {
+		folder: string
+		isFull: boolean
+		note: (text: string) => void
+		tell: (text: string) => void
+	},
 ): Promise<App> {
-	const app = await openDemo({ folder, now: clockFrom(day), note, tell })
+	const app = await openDemo({ folder, now: clockFrom(day), isFull, note, tell })
 	tell(
 		'Demo: an invented clinic in a folder of its own, thrown away at the end. Passphrase, ' +
 			`if you lock it: ${demoPassphrase} (owner); ${otherPassphrases()}`,

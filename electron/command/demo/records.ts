@@ -88,6 +88,8 @@ interface Opening {
 	folder: string
 	/** the clock of the demo; it is told on the day that it shows */
 	now: () => Date
+	/** with those who were seen again, whom the counts of what became of it need */
+	isFull?: boolean
 	/** where faults of ours are noted */
 	note: (text: string) => void
 	/** where it says why it takes a while */
@@ -99,7 +101,7 @@ interface Opening {
 export async function openDemo(opening: Opening): Promise<App> {
 	const { folder, now } = opening
 	const today = dayHere(now())
-	const mark = fingerprint(today)
+	const mark = fingerprint(`${toldTo(opening)}${today}`)
 	const app = copied('day', mark, folder) ? await unlockDemo(opening) : undefined
 	if (app) return app
 	await takePast(opening, today)
@@ -109,10 +111,12 @@ export async function openDemo(opening: Opening): Promise<App> {
 	if (!opened) throw new Error('demo: session.unlock refused')
 	return opened
 }
+/** The two demos are kept apart. */
+const toldTo = ({ isFull = false }: Opening): string => (isFull ? 'full, ' : '')
 /** Puts into the folder all that was before today: a copy, or filled where there is none. */
 async function takePast(opening: Opening, today: string): Promise<void> {
 	const { folder, tell } = opening
-	const mark = fingerprint(`before ${weekOf(today)}`)
+	const mark = fingerprint(`${toldTo(opening)}before ${weekOf(today)}`)
 	emptied(folder)
 	if (copied('past', mark, folder)) {
 		const app = await unlockDemo(opening)
@@ -136,7 +140,8 @@ async function filled(
 	const clock = new PastClock(opening.now())
 	const app = createApp(optionsOf({ ...opening, now: clock.now }))
 	try {
-		await fill({ app, clock, today, dataFolder: opening.folder })
+		const { folder, isFull = false } = opening
+		await fill({ app, clock, today, isFull, dataFolder: folder })
 	} finally {
 		app.close()
 	}

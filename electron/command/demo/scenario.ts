@@ -140,14 +140,19 @@ export const otherPassphrases = (): string =>
 		.parse(readAsset('rooms.json'))
 		.people.map(({ name, role, passphrase }) => `${passphrase} (${name}, ${role})`)
 		.join('; ')
-/** @param today ISO date on which it is told; the screening day is on it */
-export function readScenario(today: string): Scenario {
+/**
+ * @param today ISO date on which it is told; the screening day is on it
+ * @param isFull with those who were seen again
+ */
+export function readScenario(today: string, isFull: boolean): Scenario {
 	const days = daysBetween(toldOn, weekOf(today))
 	const told = playersSchema.parse(later(readAsset('demo.json'), days))
-	const seenAgain = seenAgainSchema.parse(later(readAsset('seen-again.json'), days))
+	const { players: seenAgain } = isFull
+		? seenAgainSchema.parse(later(readAsset('seen-again.json'), days))
+		: { players: [] }
 	return {
 		...told,
-		players: [...told.players, ...seenAgain.players],
+		players: [...told.players, ...seenAgain],
 		today,
 		rooms: roomsSchema.parse(later(readAsset('rooms.json'), days)),
 		shelf: shelfSchema.parse(readAsset('shelf.json')),
