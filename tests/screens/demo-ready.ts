@@ -9,10 +9,15 @@ import { clockFrom } from '../../electron/command/demo/clock.ts'
 import { openDemo } from '../../electron/command/demo/records.ts'
 import { demoDay } from '../demo.ts'
 
+/** As its files stand, and of the day of this PC. */
+const days = [demoDay, undefined]
+
 export default async function demoReady(): Promise<void> {
-	const folder = mkdtempSync(join(tmpdir(), 'lastwright-demo-'))
 	const note = (text: string) => process.stderr.write(`${text}\n`)
-	const app = await openDemo({ folder, now: clockFrom(demoDay), note })
-	app.close()
-	rmSync(folder, { recursive: true, force: true })
+	for (const day of days) {
+		const folder = mkdtempSync(join(tmpdir(), 'lastwright-demo-'))
+		const app = await openDemo({ folder, now: clockFrom(day), note })
+		app.close()
+		rmSync(folder, { recursive: true, force: true })
+	}
 }
