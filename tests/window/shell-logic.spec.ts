@@ -10,6 +10,8 @@ import { runShell } from './fake/run.ts'
 import { starts } from './fake/starts.table.ts'
 
 test('the shell on a stand-in for its runtime', async () => {
+	// five starts, each with its browser
+	test.setTimeout(600_000)
 	let data = ''
 	const made: string[] = []
 	try {

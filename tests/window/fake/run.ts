@@ -10,7 +10,7 @@ const root = fileURLToPath(new URL('../../..', import.meta.url))
 const pinned = join(root, 'node_modules/node/bin/node')
 const here = (name: string): string => fileURLToPath(new URL(name, import.meta.url))
 /** A check that hangs is a check that failed. */
-const longestMs = 120_000
+const longestMs = 240_000
 
 /** @param data the folder of the records; @param names checks in their order; @param mutant a line of the shell that is another */
 export function runShell(data: string, names: readonly string[], mutant?: Mutant): Promise<Told[]> {
