@@ -64,8 +64,9 @@ export class FakeContents extends EventEmitter implements Used {
 	sendInputEvent(event: Parameters<WebContents['sendInputEvent']>[0]): void {
 		say('input', event)
 		const { modifiers = [], keyCode } = event as { modifiers?: string[]; keyCode: string }
-		const held = modifiers.map((one) => one.charAt(0).toUpperCase() + one.slice(1))
-		void this.page.keyboard.press([...held, keyCode].join('+'))
+		const [ctrlKey, shiftKey] = [modifiers.includes('control'), modifiers.includes('shift')]
+		// given to the page itself: a question of the browser's own may hold the keyboard
+		this.#told(this.page.evaluate(pressIn, { key: keyCode, ctrlKey, shiftKey }))
 	}
 	/** Nothing is printed: it is said what would be. */
 	print(options: object, done?: (success: boolean, reason: string) => void): void {
@@ -194,4 +195,9 @@ export class FakeContents extends EventEmitter implements Used {
 		say('asks to stay', mayGo)
 		return mayGo ? asks.accept() : asks.dismiss()
 	}
+}
+/** Runs in the page. */
+function pressIn(keys: { key: string; ctrlKey: boolean; shiftKey: boolean }): void {
+	const pressed = new KeyboardEvent('keydown', { ...keys, bubbles: true, cancelable: true })
+	;(document.activeElement ?? document.body).dispatchEvent(pressed)
 }
