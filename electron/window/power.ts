@@ -1,8 +1,8 @@
 /** Where the PC sleeps or its screen is locked, the records are locked with it. */
 import type { PowerMonitor } from 'electron'
 
-/** So long may the page take to keep what is typed, in ms; a choice of this program. */
-const keepWithinMs = 2000
+/** So long may the page take to keep what is typed, in ms; a choice of this program. @internal */
+export const keepWithinMs = 2000
 
 /**
  * @param ask asks the page, which keeps its entries and then locks

@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, type Page } from '@playwright/test'
+import { keepWithinMs } from '../../../electron/window/power.ts'
 import { startUrl } from '../../../electron/window/security.ts'
 import type { Checks } from './checks.ts'
 import { answers, heard } from './said.ts'
@@ -48,6 +49,8 @@ async function sleeps(event: 'suspend' | 'lock-screen'): Promise<void> {
 	powerMonitor.emit(event)
 	await expect(page.getByLabel('Passphrase', { exact: true })).toBeVisible(patience)
 	expect(await state(page)).toBe('locked')
+	// the shell locks once more by itself, so that whoever unlocks before is locked again
+	await new Promise((resolve) => setTimeout(resolve, keepWithinMs * 1.5))
 }
 
 export const recordsChecks: Checks = {
