@@ -3,26 +3,14 @@
  * for those who do not see it, its numbers one press away.
  */
 import { Box, Button, Collapse, Typography } from '@mui/material'
-import { useId, useMemo, useRef, useState } from 'react'
+import { useId, useState } from 'react'
 import type { Chart } from '../../shared/engine/charts/chart.ts'
-import { fontSize } from '../../shared/engine/charts/drawing/shapes.ts'
 import { chartSvg } from '../../shared/engine/charts/svg.ts'
-import { Drawing } from './Drawing.tsx'
-import { screenInk } from './figureInk.ts'
+import { FittedDrawing } from './FittedDrawing.tsx'
 import { spokenOnly } from './spokenOnly.ts'
-import { useRoom } from './useRoom.ts'
 import { restsOn } from './Workings.tsx'
 
-/**
- * Drawn for the room it stands in, so that its words have one size on every screen: as wide as the
- * room allows, within what stays readable, points.
- */
-const leastWidthPt = 260
-const mostWidthPt = 520
 const heightPt = 205
-const colour = '#17524f'
-/** The first drawing, before the room is known. */
-const firstWidthPt = 350
 
 function Numbers({ head, rows }: Chart['table']) {
 	return (
@@ -67,27 +55,17 @@ function Numbers({ head, rows }: Chart['table']) {
 		</Box>
 	)
 }
-function Drawn({ chart }: { chart: Chart }) {
-	const box = useRef<HTMLDivElement>(null)
-	const room = useRoom(box)
-	const widthPt = room
-		? Math.round(
-				Math.min(mostWidthPt, Math.max(leastWidthPt, (room.width * fontSize) / room.letter)),
-			)
-		: firstWidthPt
-	const svg = useMemo(() => chartSvg(chart, { colour, widthPt, heightPt }), [chart, widthPt])
-	return (
-		<Box sx={{ ...screenInk, p: 1, borderRadius: 1 }}>
-			<Box ref={box} sx={{ fontSize: '0.875rem' }}>
-				<Drawing
-					svg={svg}
-					alternative={chart.alternative}
-					sx={{ '& svg': { display: 'block', width: '100%', height: 'auto' } }}
-				/>
-			</Box>
-		</Box>
-	)
-}
+const drawChart = (chart: Chart, size: { colour: string; widthPt: number }): string =>
+	chartSvg(chart, { ...size, heightPt })
+const Drawn = ({ chart }: { chart: Chart }) => (
+	<FittedDrawing
+		of={chart}
+		draw={drawChart}
+		leastWidthPt={260}
+		mostWidthPt={520}
+		alternative={chart.alternative}
+	/>
+)
 export function ChartView({ chart }: { chart: Chart }) {
 	const [open, setOpen] = useState(false)
 	const id = useId()

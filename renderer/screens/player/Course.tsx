@@ -1,26 +1,17 @@
 /** Pain, sessions missed and what was changed when: drawn, in words, and in numbers. */
 import { Box, Button, Collapse, Typography } from '@mui/material'
-import { useId, useMemo, useRef, useState } from 'react'
+import { useId, useState } from 'react'
 import type { PlayerCourse } from '../../../shared/desk/players/course.ts'
-import { fontSize } from '../../../shared/engine/charts/drawing/shapes.ts'
 import { courseSvg } from '../../../shared/engine/course/drawing.ts'
 import { stepWords, verdictNames } from '../../../shared/engine/words/en/course.ts'
 import { Answered } from '../../parts/Answered.tsx'
-import { Drawing } from '../../parts/Drawing.tsx'
 import { dayInWords } from '../../parts/dates.ts'
-import { screenInk } from '../../parts/figureInk.ts'
+import { FittedDrawing } from '../../parts/FittedDrawing.tsx'
 import { Empty } from '../../parts/Page.tsx'
 import { Panel } from '../../parts/panels.tsx'
 import { spokenOnly } from '../../parts/spokenOnly.ts'
-import { useRoom } from '../../parts/useRoom.ts'
 import { useHost } from '../../query.ts'
 import { CourseNumbers } from './CourseNumbers.tsx'
-
-/** As wide as the room allows, within what stays readable, points. */
-const leastWidthPt = 180
-const mostWidthPt = 560
-const firstWidthPt = 350
-const colour = '#17524f'
 
 type Complaint = PlayerCourse['complaints'][number]
 /** What the drawing says, for those who do not see it; each number stands in the table too. */
@@ -30,27 +21,15 @@ function alternativeOf({ complaints, visits }: PlayerCourse): string {
 	)
 	return `Pain over ${visits.length} visits. ${told.join('. ')}. The numbers stand in the table.`
 }
-function Drawn({ course }: { course: PlayerCourse }) {
-	const box = useRef<HTMLDivElement>(null)
-	const room = useRoom(box)
-	const widthPt = room
-		? Math.round(
-				Math.min(mostWidthPt, Math.max(leastWidthPt, (room.width * fontSize) / room.letter)),
-			)
-		: firstWidthPt
-	const svg = useMemo(() => courseSvg(course, { colour, widthPt }), [course, widthPt])
-	return (
-		<Box sx={{ ...screenInk, p: 1, borderRadius: 1 }}>
-			<Box ref={box} sx={{ fontSize: '0.875rem' }}>
-				<Drawing
-					svg={svg}
-					alternative={alternativeOf(course)}
-					sx={{ '& svg': { display: 'block', width: '100%', height: 'auto' } }}
-				/>
-			</Box>
-		</Box>
-	)
-}
+const Drawn = ({ course }: { course: PlayerCourse }) => (
+	<FittedDrawing
+		of={course}
+		draw={courseSvg}
+		leastWidthPt={180}
+		mostWidthPt={560}
+		alternative={alternativeOf(course)}
+	/>
+)
 /** The last change of each line of pain, and whether it goes beyond its error. */
 function Steps({ complaints }: { complaints: readonly Complaint[] }) {
 	const last = complaints.flatMap(({ name, steps }) =>

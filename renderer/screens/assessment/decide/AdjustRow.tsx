@@ -15,6 +15,7 @@ import { capital } from '../../../../shared/engine/words/words.ts'
 import { Basis } from '../../../parts/Basis.tsx'
 import { unitShown } from '../../../parts/units.ts'
 import { readAmount, withElement } from './adjusting.ts'
+import { Choice } from './Choice.tsx'
 
 interface AdjustRowProps {
 	line: Adjustment
@@ -73,61 +74,41 @@ export function AdjustRow(props: AdjustRowProps) {
 		</Box>
 	)
 }
-interface OneOfProps<Term extends string> {
-	label: string
-	value: Term
-	options: readonly (readonly [Term, string])[]
-	set: (term: Term) => void
-}
-function OneOf<Term extends string>({ label, value, options, set }: OneOfProps<Term>) {
-	return (
-		<TextField
-			select
-			size="small"
-			label={label}
-			value={value}
-			onChange={({ target }) => {
-				const found = options.find(([term]) => term === target.value)
-				if (found) set(found[0])
-			}}
-			slotProps={{ select: { native: true }, inputLabel: { shrink: true } }}
-		>
-			{options.map(([term, words]) => (
-				<option key={term} value={term}>
-					{capital(words)}
-				</option>
-			))}
-		</TextField>
-	)
-}
+/** Terms of a list in words that begin with a capital. */
+const inWords = <Term extends string>(terms: readonly (readonly [Term, string])[]) =>
+	terms.map(([term, words]) => [term, capital(words)] as const)
 const whole = 'whole insert'
 function Fields({ line, sides, text, put, type }: AdjustRowProps) {
 	const unit = adjustUnit(line.element)
 	const { wrong } = readAmount(line, text)
 	return (
 		<Box sx={fields}>
-			<OneOf
+			<Choice
+				narrow
 				label="Side"
 				value={line.side}
-				options={sides.map((side) => [side, side] as const)}
+				options={inWords(sides.map((side) => [side, side] as const))}
 				set={(side) => put({ ...line, side })}
 			/>
-			<OneOf
+			<Choice
+				narrow
 				label="Where"
 				value={line.place}
-				options={insertPlaces.map((place) => [place, insertPlaceNames[place]] as const)}
+				options={inWords(insertPlaces.map((place) => [place, insertPlaceNames[place]] as const))}
 				set={(place) => put({ ...line, place })}
 			/>
-			<OneOf
+			<Choice
+				narrow
 				label="What is done"
 				value={line.act}
-				options={insertActs.map((act) => [act, insertActNames[act]] as const)}
+				options={inWords(insertActs.map((act) => [act, insertActNames[act]] as const))}
 				set={(act) => put({ ...line, act })}
 			/>
-			<OneOf
+			<Choice
+				narrow
 				label="To what"
 				value={line.element ?? ''}
-				options={[['', whole] as const, ...Object.entries(elementNames)]}
+				options={inWords([['', whole] as const, ...Object.entries(elementNames)])}
 				set={(element) => put(withElement(line, element || undefined))}
 			/>
 			<TextField

@@ -8,9 +8,11 @@ interface ChoiceProps<Value extends string> {
 	set: (value: Value) => void
 	/** Shown first where nothing is chosen. */
 	none?: string
+	/** As narrow as its words are; otherwise one width for all. */
+	narrow?: boolean
 }
 export function Choice<Value extends string>(props: ChoiceProps<Value>) {
-	const { label, value, options, set, none } = props
+	const { label, value, options, set, none, narrow = false } = props
 	return (
 		<TextField
 			select
@@ -22,7 +24,7 @@ export function Choice<Value extends string>(props: ChoiceProps<Value>) {
 				if (found) set(found[0])
 			}}
 			slotProps={{ select: { native: true }, inputLabel: { shrink: true } }}
-			sx={{ minWidth: '13rem' }}
+			sx={narrow ? {} : { minWidth: '13rem' }}
 		>
 			{none !== undefined && <option value="">{none}</option>}
 			{options.map(([option, words]) => (
